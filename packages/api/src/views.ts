@@ -1,0 +1,103 @@
+import type { Analysis } from '@quartermark/engine';
+import type { Lane } from '@quartermark/engine/display';
+import type { CarInput, EntryInput, ItemInput, LayUpWindow } from '@quartermark/engine/log';
+
+/** What the screens read. Instants are ISO strings in UTC, days are civil dates of the garage. */
+
+export type GarageView = {
+  id: string;
+  name: string;
+  zone: string;
+  hemisphere: 'N' | 'S' | null;
+  distanceUnit: 'km' | 'mi';
+  volumeUnit: 'l' | 'usQt' | 'impQt';
+  demo: boolean;
+  /** today in the garage's zone */
+  today: string;
+  revision: number;
+};
+
+export type FailureView = { since: string; attempts: number; cause: string };
+
+export type OverviewRow = {
+  carId: string;
+  name: string;
+  unit: 'km' | 'mi';
+  /** null: no readable snapshot yet, it is being recomputed */
+  lane: Lane | null;
+  laidUp: boolean;
+  overdue: number;
+  dueSoon: number;
+  notOnRecord: number;
+  /** input version the snapshot rests on (0 without one) and the version wanted */
+  version: number;
+  wantedVersion: number;
+  asOf: string | null;
+  computedAt: string | null;
+  failure: FailureView | null;
+};
+
+export type OverviewPage = {
+  garage: GarageView;
+  rows: OverviewRow[];
+  /** pass as `cursor` for the next page; null on the last */
+  next: string | null;
+  /** counts over the whole garage, not the page */
+  cars: number;
+  needsAHand: number;
+};
+
+export type ItemView = { id: string; revision: number; position: number; item: ItemInput };
+
+export type CarView = {
+  garage: GarageView;
+  carId: string;
+  car: CarInput;
+  revision: number;
+  items: ItemView[];
+  layUps: LayUpWindow[];
+  version: number;
+  wantedVersion: number;
+  computedAt: string | null;
+  engineVersion: number | null;
+  /** null: being recomputed */
+  analysis: Analysis | null;
+  failure: FailureView | null;
+};
+
+export type EntryView = {
+  entry: EntryInput;
+  revision: number;
+  removed: boolean;
+  recorded: number;
+  recordedAt: string;
+  recordedBy: string;
+};
+
+export type HistoryPage = { entries: EntryView[]; next: string | null };
+
+export type RevisionView = {
+  revision: number;
+  /** null: this revision removed the entry */
+  body: EntryInput | null;
+  at: string;
+  by: string;
+};
+
+/** What the forms start from: the last values of a car. */
+export type LastValues = {
+  odometer: { text: string; unit: 'km' | 'mi'; on: string } | null;
+  oilTopUp: EntryInput | null;
+  session: EntryInput | null;
+  strip: EntryInput | null;
+  drive: EntryInput | null;
+  fuel: EntryInput | null;
+};
+
+/** Answer of every verb that writes. `version` is the car's input version it produced. */
+export type Written = { id: string; revision: number; version: number };
+
+export type LiveEvent =
+  | { kind: 'car'; carId: string; version: number }
+  /** the line was down: fetch anew whatever is shown */
+  | { kind: 'resync' };

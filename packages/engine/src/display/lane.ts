@@ -1,0 +1,33 @@
+import type { ItemState } from '../wear/result.ts';
+
+/** What the overview shows of a car: at most 1 KB as JSON, so names are cut to 60 characters. */
+export type Lane = {
+  /** the most urgent items, at most three, most urgent first */
+  next: LaneItem[];
+  odometer: { readingKm: number; on: string } | null;
+  level: {
+    fraction: number | null;
+    mark: 'none' | 'over' | null;
+    on: string;
+    addedSinceL: number;
+    changedSince: boolean;
+  } | null;
+  laidUp: { since: string; until: string | null } | null;
+  /** entries that need a look (odd readings and the like) */
+  flags: number;
+};
+
+export type LaneItem = {
+  id: string;
+  name: string;
+  state: ItemState;
+  reasonCode: 'noBaseline' | 'lowerBound' | null;
+  /** measure of what runs out first, with ":severe"; null without a limit that could be judged */
+  binding: string | null;
+  /** km, hours, sessions or launches left; negative when over; null for a calendar limit */
+  remaining: number | null;
+  /** unit in which the limit was typed, where it is a distance */
+  unit: 'km' | 'mi' | null;
+  /** the calendar limit's day, or the day an amount limit was reached */
+  day: string | null;
+};

@@ -1,0 +1,3 @@
+/** Raised whenever the same log could give another answer; stored snapshots of a lower one are redone. */
+export const ENGINE_VERSION = 1;
+export * from './wear/result.ts';

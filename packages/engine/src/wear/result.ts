@@ -1,0 +1,132 @@
+import type { Measure, UseClass } from '../log/item.ts';
+
+/**
+ * What the engine says of one car on one day. Distances in kilometres, times in hours, civil dates
+ * `YYYY-MM-DD`; `null` is "not known", never a number that stands for it.
+ *
+ * Until the forecast exists, members that need it (likely dates, probabilities, expected use since the
+ * last reading) are absent, not null.
+ */
+export type Analysis = {
+  schema: 1;
+  engineVersion: number;
+  car: string;
+  asOf: string;
+  /** what was set aside or found odd in the log, sorted */
+  flags: Flag[];
+  items: ItemResult[];
+  /** the storage window that covers `asOf`; `until` null = open */
+  laidUp: { id: string; since: string; until: string | null } | null;
+  /** the last odometer reading that was kept, with the total since the log began */
+  odometer: { entry: string | null; on: string; readingKm: number; totalKm: number } | null;
+  /** the last level read on the stick, as read; no estimate */
+  lastLevel: LastLevel | null;
+};
+
+export type LastLevel = {
+  entry: string;
+  on: string;
+  /** fraction of the span (0 MIN, 1 MAX); null with `mark` */
+  fraction: number | null;
+  mark: 'none' | 'over' | null;
+  /** read otherwise than by the car's own procedure */
+  offProcedure: boolean;
+  /** litres added since by top-ups that gave their volume; an oil change since makes this reading old */
+  addedSinceL: number;
+  changedSince: boolean;
+};
+
+export type FlagCode =
+  /** dated after `asOf`; not counted */
+  | 'future'
+  /** a reading that does not fit between its neighbours; the rest of its entry counts */
+  | 'readingRejected'
+  /** implies more than 2,000 km or 24 h a day */
+  | 'readingTooFast'
+  /** the odometer dropped and stayed low with no exchange logged: distance across is unknown */
+  | 'unloggedExchange'
+  /** the odometer rolled over to zero */
+  | 'rollOver'
+  /** logged use is more than the meter shows; the log wins */
+  | 'loggedExceedsMeter'
+  /** an exchange without the old instrument's last value: distance across is unknown */
+  | 'exchangeWithoutOldValue'
+  /** a value that cannot be used in a read file; the entry stays, the value does not count */
+  | 'valueIgnored'
+  /** two entries that look like the same use */
+  | 'looksTheSame'
+  /** a use and a service share the day and neither has a time: the use counts as before */
+  | 'orderAssumed';
+
+export type Flag = {
+  code: FlagCode;
+  /** the entry concerned; null where the file gave no id */
+  entry: string | null;
+  on: string | null;
+  /** the value in question, as a short text */
+  value: string | null;
+  /** a second entry, where two are concerned */
+  other?: string | null;
+};
+
+/** `null`: in limits as far as is known, but no forecast says when it falls due. */
+export type ItemState = 'unknown' | 'overdue' | 'dueSoon' | 'fine' | null;
+
+export type ItemResult = {
+  id: string;
+  state: ItemState;
+  /** a sentence, or null */
+  reason: string | null;
+  reasonCode: 'noBaseline' | 'lowerBound' | null;
+  /** civil date of the last service or baseline; absent without one */
+  service?: string;
+  /** what runs out first: measure, with ":severe" for a limit of the hard-use schedule */
+  binding: string | null;
+  limits: LimitResult[];
+  severe?: SevereResult | null;
+  dueSoonHorizonDays?: number;
+  /** entries the answer rests on: the service first, then the uses and readings that count, by order */
+  evidence: string[];
+};
+
+export type SevereResult = {
+  active: boolean;
+  severeAmount: number;
+  threshold: number;
+  since: string | null;
+};
+
+export type AmountLimitResult = {
+  measure: 'km' | 'hours' | 'sessions' | 'launches';
+  severe: boolean;
+  limit: number;
+  known: boolean;
+  accrued: number;
+  remaining: number;
+  fraction: number;
+  /** weighted amounts per class; they add up to `accrued` */
+  byClass: Partial<Record<UseClass, number>>;
+  /** part of `accrued` that was derived from other amounts rather than given */
+  estimated: number;
+  /** the day the limit was reached; null while it is not */
+  reachedOn: string | null;
+};
+
+export type CalendarLimitResult = {
+  measure: 'months' | 'days' | 'date';
+  severe: boolean;
+  limit: number | string;
+  known: boolean;
+  elapsedDays: number;
+  remainingDays: number;
+  fraction: number;
+  dueDate: string;
+  due: { p10: string; p50: string; p90: string };
+};
+
+export type LimitResult = AmountLimitResult | CalendarLimitResult;
+
+export function isAmountLimit(limit: LimitResult): limit is AmountLimitResult {
+  const calendar: readonly Measure[] = ['months', 'days', 'date'];
+  return !calendar.includes(limit.measure);
+}
