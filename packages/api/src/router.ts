@@ -1,0 +1,100 @@
+import { asked } from './asked.ts';
+import { addCar, addCarInput } from './car/add.ts';
+import { changeCar, changeCarInput } from './car/change.ts';
+import { carLastValues, carLastValuesInput } from './car/last-values.ts';
+import { carView, carViewInput } from './car/view.ts';
+import { amendEntry, amendEntryInput } from './entry/amend.ts';
+import { entryHistory, entryHistoryInput } from './entry/history.ts';
+import { entryOne, entryOneInput } from './entry/one.ts';
+import { recordEntry, recordEntryInput } from './entry/record.ts';
+import { removeEntry, removeEntryInput } from './entry/remove.ts';
+import { entryRevisions, entryRevisionsInput } from './entry/revisions.ts';
+import { changeGarage, changeGarageInput } from './garage/change.ts';
+import { createGarage, createGarageInput } from './garage/create.ts';
+import { garageMine } from './garage/mine.ts';
+import { garageOverview, garageOverviewInput } from './garage/overview.ts';
+import { addItem, addItemInput } from './item/add.ts';
+import { changeItem, changeItemInput } from './item/change.ts';
+import { removeItem, removeItemInput } from './item/remove.ts';
+import { liveChanges, liveChangesInput } from './live/changes.ts';
+import { setupState } from './setup/state.ts';
+import { openProcedure, procedure, router } from './trpc.ts';
+import { retryWork, retryWorkInput } from './work/retry.ts';
+
+/** The doors to the verbs: each parses, calls and returns, nothing else. */
+export const appRouter = router({
+  setup: router({
+    state: openProcedure.query(({ ctx }) => setupState(ctx)),
+  }),
+  garage: router({
+    mine: procedure.query(({ ctx }) => garageMine(ctx.world, ctx.asker)),
+    overview: procedure
+      .input(asked(garageOverviewInput))
+      .query(({ ctx, input }) => garageOverview(ctx.world, ctx.asker, input)),
+    create: procedure
+      .input(asked(createGarageInput))
+      .mutation(({ ctx, input }) => createGarage(ctx.world, ctx.asker, input)),
+    change: procedure
+      .input(asked(changeGarageInput))
+      .mutation(({ ctx, input }) => changeGarage(ctx.world, ctx.asker, input)),
+  }),
+  car: router({
+    view: procedure
+      .input(asked(carViewInput))
+      .query(({ ctx, input }) => carView(ctx.world, ctx.asker, input)),
+    lastValues: procedure
+      .input(asked(carLastValuesInput))
+      .query(({ ctx, input }) => carLastValues(ctx.world, ctx.asker, input)),
+    add: procedure
+      .input(asked(addCarInput))
+      .mutation(({ ctx, input }) => addCar(ctx.world, ctx.asker, input)),
+    change: procedure
+      .input(asked(changeCarInput))
+      .mutation(({ ctx, input }) => changeCar(ctx.world, ctx.asker, input)),
+  }),
+  item: router({
+    add: procedure
+      .input(asked(addItemInput))
+      .mutation(({ ctx, input }) => addItem(ctx.world, ctx.asker, input)),
+    change: procedure
+      .input(asked(changeItemInput))
+      .mutation(({ ctx, input }) => changeItem(ctx.world, ctx.asker, input)),
+    remove: procedure
+      .input(asked(removeItemInput))
+      .mutation(({ ctx, input }) => removeItem(ctx.world, ctx.asker, input)),
+  }),
+  entry: router({
+    record: procedure
+      .input(asked(recordEntryInput))
+      .mutation(({ ctx, input }) => recordEntry(ctx.world, ctx.asker, input)),
+    amend: procedure
+      .input(asked(amendEntryInput))
+      .mutation(({ ctx, input }) => amendEntry(ctx.world, ctx.asker, input)),
+    remove: procedure
+      .input(asked(removeEntryInput))
+      .mutation(({ ctx, input }) => removeEntry(ctx.world, ctx.asker, input)),
+    history: procedure
+      .input(asked(entryHistoryInput))
+      .query(({ ctx, input }) => entryHistory(ctx.world, ctx.asker, input)),
+    revisions: procedure
+      .input(asked(entryRevisionsInput))
+      .query(({ ctx, input }) => entryRevisions(ctx.world, ctx.asker, input)),
+    one: procedure
+      .input(asked(entryOneInput))
+      .query(({ ctx, input }) => entryOne(ctx.world, ctx.asker, input)),
+  }),
+  work: router({
+    retry: procedure
+      .input(asked(retryWorkInput))
+      .mutation(({ ctx, input }) => retryWork(ctx.world, ctx.asker, input)),
+  }),
+  live: router({
+    changes: procedure
+      .input(asked(liveChangesInput))
+      .subscription(({ ctx, input, signal }) =>
+        liveChanges(ctx, input, signal ?? new AbortController().signal),
+      ),
+  }),
+});
+
+export type AppRouter = typeof appRouter;

@@ -1,0 +1,1 @@
+export { type AppRouter, appRouter } from './router.ts';
