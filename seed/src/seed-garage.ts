@@ -1,0 +1,29 @@
+import type { CarDraft, EntryDraft, ItemDraft } from '@quartermark/engine/log';
+
+/** An invented garage as plain data: what a person would have typed, in the order it was typed. */
+export type SeedGarage = {
+  garage: {
+    name: string;
+    zone: string;
+    distanceUnit: 'km' | 'mi';
+    volumeUnit: 'l' | 'usQt' | 'impQt';
+    hemisphere: 'N' | 'S';
+  };
+  cars: SeedCar[];
+};
+
+export type SeedCar = {
+  /** short name by which `expected.json` speaks of the car */
+  key: string;
+  id: string;
+  car: CarDraft;
+  items: { id: string; item: ItemDraft }[];
+  /** in the order in which they were recorded */
+  entries: SeedStep[];
+};
+
+/** A new entry, an amendment of an earlier one (same id), or its removal. */
+export type SeedStep =
+  | { entry: EntryDraft }
+  | { amend: string; entry: EntryDraft }
+  | { remove: string };
