@@ -22,8 +22,10 @@ export type LaneItem = {
   name: string;
   state: ItemState;
   reasonCode: 'noBaseline' | 'lowerBound' | null;
-  /** measure of what runs out first, with ":severe"; null without a limit that could be judged */
+  /** measure of the limit the state rests on, with ":severe"; null without a limit that could be judged */
   binding: string | null;
+  /** that limit's value in km, hours, sessions, launches, months or days; null for a label's date */
+  limit: number | null;
   /** km, hours, sessions or launches left; negative when over; null for a calendar limit */
   remaining: number | null;
   /** unit in which the limit was typed, where it is a distance */

@@ -1,0 +1,26 @@
+import type { Book } from '../log/book.ts';
+import type { ItemInput, Limit } from '../log/item.ts';
+import type { DistanceUnit } from '../log/units.ts';
+
+/** What the words need to know of a car beside the analysis: names and the units things were typed in. */
+export type CarFacts = {
+  /** unit of the odometer */
+  unit: DistanceUnit;
+  items: readonly { id: string; item: ItemFacts }[];
+};
+
+export type ItemFacts = Pick<ItemInput, 'name' | 'limits' | 'severe'>;
+
+/** The facts of a book, in the shape a car page has them. */
+export function factsOfBook(book: Book): CarFacts {
+  return {
+    unit: book.car.unit,
+    items: book.items.map(({ id, ...item }) => ({ id, item })),
+  };
+}
+
+/** The limit as it was typed, found by its measure; undefined where the item has none such. */
+export function typedLimit(item: ItemFacts, measure: string, severe: boolean): Limit | undefined {
+  const limits = severe ? (item.severe?.limits ?? []) : item.limits;
+  return limits.find((limit) => limit.measure === measure);
+}

@@ -1,0 +1,73 @@
+import type { Book } from '../log/book.ts';
+import type { Analysis, FlagCode } from '../wear/result.ts';
+import { laneItem } from './item-words.ts';
+import type { Lane, LaneItem } from './lane.ts';
+import { itemUrgency } from './urgency-of.ts';
+
+/** The most a lane may take as JSON, in UTF-8 bytes. */
+export const LANE_BYTES_MAX = 1024;
+const NAME_LENGTHS = [60, 40, 24, 12, 6];
+
+const NEEDS_A_LOOK: Record<FlagCode, boolean> = {
+  // tomorrow's entry counts tomorrow: nothing to mend
+  future: false,
+  // recognised and counted on
+  rollOver: false,
+  readingRejected: true,
+  readingTooFast: true,
+  unloggedExchange: true,
+  loggedExceedsMeter: true,
+  exchangeWithoutOldValue: true,
+  valueIgnored: true,
+  looksTheSame: true,
+  orderAssumed: true,
+};
+
+/** A name cut to so many characters, never through the middle of one. */
+function cut(name: string, length: number): string {
+  const characters = Array.from(name);
+  return characters.length <= length ? name : `${characters.slice(0, length - 1).join('')}…`;
+}
+
+function bytes(lane: Lane): number {
+  return new TextEncoder().encode(JSON.stringify(lane)).length;
+}
+
+function urgent(book: Book, analysis: Analysis): LaneItem[] {
+  const byId = new Map(book.items.map((item) => [item.id, item]));
+  return analysis.items
+    .map((result, position) => ({ result, position, urgency: itemUrgency(result) }))
+    .sort((a, b) => a.urgency - b.urgency || a.position - b.position)
+    .slice(0, 3)
+    .map(({ result }) => laneItem(result, byId.get(result.id)));
+}
+
+/**
+ * What the overview shows of a car, small enough that a list of hundreds stays quick: names are cut
+ * to 60 characters, shorter where that does not fit, and items left off the end before the lane grows
+ * beyond 1 KB.
+ *
+ * @param analysis of the same book
+ */
+export function laneOf(book: Book, analysis: Analysis): Lane {
+  const { odometer, lastLevel: level, laidUp } = analysis;
+  const rest = {
+    odometer: odometer && { readingKm: odometer.readingKm, on: odometer.on },
+    level: level && {
+      fraction: level.fraction,
+      mark: level.mark,
+      on: level.on,
+      addedSinceL: level.addedSinceL,
+      changedSince: level.changedSince,
+    },
+    laidUp: laidUp && { since: laidUp.since, until: laidUp.until },
+    flags: analysis.flags.filter((flag) => NEEDS_A_LOOK[flag.code]).length,
+  };
+  const items = urgent(book, analysis);
+  for (let count = items.length; count > 0; count--)
+    for (const length of NAME_LENGTHS) {
+      const next = items.slice(0, count).map((item) => ({ ...item, name: cut(item.name, length) }));
+      if (bytes({ next, ...rest }) <= LANE_BYTES_MAX) return { next, ...rest };
+    }
+  return { next: [], ...rest };
+}

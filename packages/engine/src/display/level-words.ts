@@ -1,0 +1,31 @@
+/** What was read on the stick: a fraction of the span (0 MIN, 1 MAX), or a mark without a number. */
+export type LevelRead = { fraction: number | null; mark: 'none' | 'over' | null };
+
+const STOPS = [
+  { at: 0, words: 'at MIN' },
+  { at: 0.25, words: 'a quarter' },
+  { at: 0.5, words: 'half' },
+  { at: 0.75, words: 'three quarters' },
+  { at: 1, words: 'at MAX' },
+] as const;
+
+/** Half of what an eye can tell between the marks, in spans (common practice, no source). */
+const SAME = 0.02;
+
+/**
+ * An oil level in the words of a stick: the nearest named stop, with "about" where it lies between.
+ * Below MIN and over MAX are said as such: they ask for something before the next start.
+ *
+ * @example levelWords({ fraction: 0.55, mark: null }) // "about half"
+ */
+export function levelWords({ fraction, mark }: LevelRead): string {
+  if (mark === 'none') return 'none on the stick';
+  if (mark === 'over' || (fraction !== null && fraction > 1 + SAME)) return 'over MAX';
+  if (fraction === null) return 'not on record';
+  if (fraction < -SAME) return 'below MIN';
+  const nearest = STOPS.reduce((best, stop) =>
+    Math.abs(stop.at - fraction) < Math.abs(best.at - fraction) ? stop : best,
+  );
+  if (Math.abs(nearest.at - fraction) <= SAME) return nearest.words;
+  return `about ${nearest.words.replace(/^at /, '')}`;
+}
