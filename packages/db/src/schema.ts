@@ -11,11 +11,13 @@ import {
   primaryKey,
   text,
   timestamp,
+  unique,
   uuid,
 } from 'drizzle-orm/pg-core';
 
 /**
- * Tables of the garage. Primary keys are (garage_id, id) and foreign keys composite, so that one
+ * Tables of the garage, as queries see them; migrations/ makes them, with the checks, grants and
+ * policies that are not repeated here. Primary keys are (garage_id, id) and foreign keys composite, so that one
  * garage's ids can neither block nor reveal another's. All of the first group stand under row-level
  * security and are reachable only through `withGarage`; the second group holds ids, versions and times
  * only and is granted per role.
@@ -23,6 +25,11 @@ import {
 const instant = (name: string) => timestamp(name, { withTimezone: true, mode: 'date' });
 const garageId = () => uuid('garage_id').notNull();
 const bytea = customType<{ data: Uint8Array; driverData: Uint8Array }>({ dataType: () => 'bytea' });
+/** who wrote the newest revision, and when */
+const changed = () => ({
+  changedAt: instant('changed_at').notNull(),
+  changedBy: uuid('changed_by').notNull(),
+});
 
 export const garage = pgTable('garage', {
   /** = organization.id */
@@ -37,6 +44,7 @@ export const garage = pgTable('garage', {
   /** the last `recorded` ordinal given out */
   recorded: bigint('recorded', { mode: 'number' }).notNull().default(0),
   revision: integer('revision').notNull().default(1),
+  ...changed(),
 });
 
 export const car = pgTable(
@@ -51,6 +59,7 @@ export const car = pgTable(
     inputVersion: bigint('input_version', { mode: 'number' }).notNull().default(1),
     revision: integer('revision').notNull().default(1),
     addedAt: instant('added_at').notNull(),
+    ...changed(),
     removedAt: instant('removed_at'),
   },
   (t) => [primaryKey({ columns: [t.garageId, t.id] })],
@@ -70,6 +79,7 @@ export const item = pgTable(
     /** place in the car's list, as added */
     position: integer('position').notNull(),
     revision: integer('revision').notNull().default(1),
+    ...changed(),
     removedAt: instant('removed_at'),
   },
   (t) => [primaryKey({ columns: [t.garageId, t.id] }), ofCar(t as never)],
@@ -113,7 +123,8 @@ export const entry = pgTable(
   (t) => [
     primaryKey({ columns: [t.garageId, t.id] }),
     ofCar(t as never),
-    index('entry_of_car').on(t.garageId, t.carId, t.on),
+    unique().on(t.garageId, t.recorded),
+    index('entry_of_car').on(t.garageId, t.carId, t.on, t.recorded),
   ],
 );
 

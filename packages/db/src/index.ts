@@ -1,0 +1,4 @@
+export * from './channels.ts';
+export * from './connect.ts';
+export * from './listen.ts';
+export * from './with-garage.ts';
