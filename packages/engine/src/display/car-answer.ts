@@ -1,0 +1,107 @@
+import type { Analysis, ItemResult } from '../wear/result.ts';
+import type { CarFacts } from './car-facts.ts';
+import { formatDay } from './format-day.ts';
+import { capital, countWord, listWords, readsAsPlural } from './grammar.ts';
+import { type ItemWords, itemWords } from './item-words.ts';
+import { itemUrgency } from './urgency-of.ts';
+
+type Told = { name: string; words: ItemWords; result: ItemResult };
+
+function tell(analysis: Analysis, car: CarFacts): Told[] {
+  const byId = new Map(car.items.map(({ id, item }) => [id, item]));
+  return analysis.items
+    .map((result, position) => ({ result, position, urgency: itemUrgency(result) }))
+    .sort((a, b) => a.urgency - b.urgency || a.position - b.position)
+    .map(({ result }) => {
+      const item = byId.get(result.id);
+      const words = itemWords(result, item, car.unit, analysis.laidUp !== null);
+      return { name: item?.name ?? result.id, words, result };
+    });
+}
+
+function isAre(name: string): string {
+  return readsAsPlural(name) ? 'are' : 'is';
+}
+
+function withDetail(start: string, detail: string): string {
+  return detail === '' ? `${start}.` : `${start}: ${detail}.`;
+}
+
+/** One sentence per item for the first three, the others counted. */
+function sentences(told: Told[], state: string): string[] {
+  const shown = told.length > 3 ? told.slice(0, 2) : told;
+  const lines = shown.map(({ name, words }) =>
+    withDetail(`${capital(name)} ${isAre(name)} ${state}`, words.detail),
+  );
+  const rest = told.length - shown.length;
+  return rest > 0 ? [...lines, `${countWord(rest)} more are ${state}.`] : lines;
+}
+
+function laidUpSentences(analysis: Analysis, told: Told[]): string[] {
+  const { laidUp } = analysis;
+  if (laidUp === null) return [];
+  const until = laidUp.until === null ? '' : ` until ${formatDay(laidUp.until)}`;
+  const waiting = told.filter(({ words }) => words.mark === 'beforeItWakes');
+  const names = listWords(
+    waiting.map(({ name }) => name),
+    5,
+  );
+  return [
+    `Laid up since ${formatDay(laidUp.since)}${until}.`,
+    ...(waiting.length > 0 ? [`Before it wakes: ${names}.`] : []),
+  ];
+}
+
+function firstToRunOut(told: Told[]): string[] {
+  const next = told.find(({ words }) => words.mark === 'noDate' || words.mark === 'inLimits');
+  if (next === undefined) return [];
+  const { name, words } = next;
+  const said = words.mark === 'noDate' ? words.word : words.detail;
+  if (said === '') return [];
+  const has = readsAsPlural(name) ? 'have' : 'has';
+  return said.includes(' left')
+    ? [`${capital(name)} ${has} ${said}.`]
+    : [`What runs out first: ${name}, ${said}.`];
+}
+
+function atLeastSentences(told: Told[]): string[] {
+  return told.map(({ name, words }) => {
+    const least = words.word.replace(/^At/, 'at');
+    return `${capital(name)}: ${least} since the last service; the history is incomplete.`;
+  });
+}
+
+function notOnRecordSentences(told: Told[]): string[] {
+  if (told.length === 0) return [];
+  const names = listWords(
+    told.map(({ name }) => name),
+    4,
+  );
+  const only = told.length === 1 ? told[0]?.name : undefined;
+  const are = only === undefined ? 'are' : isAre(only);
+  return [
+    `${capital(names)} ${are} not on record: say when ${are === 'is' ? 'it was' : 'they were'} last done.`,
+  ];
+}
+
+/**
+ * The first line of a car's page: what has run out, what soon will, what is not known, and what runs
+ * out first. It speaks of the items on record only and judges nothing else about the car.
+ *
+ * @param analysis the car's analysis
+ * @param car names and units of the same car
+ */
+export function carAnswer(analysis: Analysis, car: CarFacts): string {
+  if (analysis.items.length === 0)
+    return 'Nothing is watched on this car yet. Add an item, such as engine oil, with its limits from the manual and the day it was last done.';
+  const told = tell(analysis, car);
+  const marked = (mark: ItemWords['mark']) => told.filter(({ words }) => words.mark === mark);
+  return [
+    ...laidUpSentences(analysis, told),
+    ...sentences(marked('overdue'), 'overdue'),
+    ...sentences(marked('dueSoon'), 'due soon'),
+    ...atLeastSentences(marked('atLeast').slice(0, 2)),
+    ...notOnRecordSentences(marked('notOnRecord')),
+    ...firstToRunOut(told),
+  ].join(' ');
+}
