@@ -1,0 +1,3 @@
+export * from './add.ts';
+export * from './day-number.ts';
+export * from './zone.ts';
