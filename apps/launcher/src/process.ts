@@ -17,6 +17,23 @@ export function isAlive(pid: number): boolean {
   }
 }
 
+/**
+ * Tells a process from a later one that was given the same number: when it began. `''` when it is gone.
+ * (The command line would not do: programs rename themselves.)
+ */
+export function fingerprint(pid: number): string {
+  if (!isAlive(pid)) return '';
+  try {
+    const stat = readFileSync(`/proc/${pid}/stat`, 'utf8');
+    // the 22nd field is the start time in clock ticks since boot; the second may hold spaces
+    return stat.slice(stat.lastIndexOf(')') + 2).split(' ')[19] ?? '';
+  } catch {
+    if (process.platform === 'linux') return '';
+    const asked = spawnSync('ps', ['-p', String(pid), '-o', 'lstart='], { encoding: 'utf8' });
+    return asked.stdout?.trim() ?? '';
+  }
+}
+
 /** The command line of a process, `''` where it is gone. */
 export function commandOf(pid: number): string {
   try {

@@ -1,0 +1,4 @@
+import path from 'node:path';
+
+/** The folder that holds `package.json` of the whole project. */
+export const projectRoot = path.resolve(import.meta.dirname, '../../..');
