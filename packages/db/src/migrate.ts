@@ -4,6 +4,8 @@ import { migrate as applyMigrations } from 'drizzle-orm/postgres-js/migrator';
 import postgres from 'postgres';
 import { ensureRoles, type RolePasswords } from './roles.ts';
 
+export { grantQueueSchema } from './grant-queue-schema.ts';
+
 export type MigrateOptions = RolePasswords & {
   /** a login that owns the database and may create roles */
   ownerUrl: string;

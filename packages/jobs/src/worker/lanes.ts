@@ -1,0 +1,51 @@
+/** A car whose snapshot is to be brought up to date; the job reads the car's state when it runs. */
+export type Work = { garageId: string; carId: string };
+
+/** Cars of one garage whose snapshot is of an earlier day, at most 200. */
+export type NightWork = { garageId: string; day: string; carIds: string[] };
+
+export type Tries = {
+  /** further tries after this one; 0 = this is the last */
+  left: number;
+};
+
+export type Handlers = {
+  recompute(work: Work, tries: Tries): Promise<void>;
+  night(work: NightWork, tries: Tries): Promise<void>;
+  tick(): Promise<void>;
+  /** the queue itself gave a job up: its process died several times running */
+  gaveUp(work: Work, error: Error): void;
+};
+
+/** The two queues as the rest sees them: `people` for entries, `night` for the day's sweep. */
+export type Lanes = {
+  /** Resolves once the queue has the jobs; at most one waiting and one running per car. */
+  publish(jobs: Work[]): Promise<void>;
+  /** Drops a car's coalescing key, so that a key left behind by a lost job cannot hold the car back. */
+  forget(job: Work): Promise<void>;
+  publishNight(jobs: NightWork[]): Promise<void>;
+  /** Makes sure the night tick is scheduled; does nothing when it is. */
+  keepTicking(everyMs: number): Promise<void>;
+  work(handlers: Handlers): void;
+  close(graceMs: number): Promise<void>;
+};
+
+export type Pace = {
+  /** safety poll of the relay; notifications come first */
+  pollMs: number;
+  reconcileMs: number;
+  tickMs: number;
+  /** a job whose process died is taken over after about this long */
+  lockMs: number;
+  peopleAtOnce: number;
+  nightAtOnce: number;
+};
+
+export const PACE: Pace = {
+  pollMs: 5_000,
+  reconcileMs: 60_000,
+  tickMs: 5 * 60_000,
+  lockMs: 10_000,
+  peopleAtOnce: 4,
+  nightAtOnce: 1,
+};

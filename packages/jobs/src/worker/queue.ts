@@ -1,0 +1,198 @@
+/**
+ * The only file that imports bullmq, and the only one that knows whether the queue lies on Redis or on
+ * PostgreSQL (schema `bullmq`, made by `migrate.ts`).
+ *
+ * Jobs carry no id of their own. Coalescing already makes a second publication of the same row
+ * harmless, and on the PostgreSQL backend (bullmq 6.7) an add whose id belongs to a finished job that is
+ * still kept makes that finished job the holder of the coalescing key: every later job of the car would
+ * be swallowed until retention removes it. `tests/integration/jobs-queue.test.ts` holds this.
+ */
+import {
+  type ConnectionOptions,
+  createPostgresBackend,
+  type JobsOptions,
+  Queue,
+  Worker,
+  withBackend,
+} from 'bullmq';
+import type { Logger } from 'pino';
+import type { Lanes, NightWork, Pace, Work } from './lanes.ts';
+import { warnOfEviction } from './warn-of-eviction.ts';
+
+export type QueueConfig = {
+  redisUrl?: string | undefined;
+  databaseJobUrl: string;
+  pace: Pace;
+  log: Logger;
+};
+
+/** A try must be over within 2 s of the last one: later retries belong to the reconciler. */
+const TRIES: JobsOptions = {
+  attempts: 5,
+  backoff: { type: 'exponential', delay: 100 },
+  removeOnComplete: { age: 3600, count: 1000 },
+  removeOnFail: { age: 7 * 24 * 3600, count: 1000 },
+};
+
+const TICK = 'night-tick';
+/** Chunks stand behind the tick, which must not wait for a whole night's work. */
+const CHUNK_PRIORITY = 10;
+
+export const coalescingKey = (garageId: string, carId: string) => `${garageId}-${carId}`;
+
+/** Makes or updates schema `bullmq`, in one transaction under bullmq's own lock. Connects as owner. */
+export async function migrateQueueSchema(ownerUrl: string): Promise<void> {
+  const { Queue } = withBackend(createPostgresBackend);
+  const queue = new Queue('people', {
+    connection: { connectionString: ownerUrl, schema: 'bullmq', max: 1, migrate: true },
+    skipMetasUpdate: true,
+  });
+  try {
+    await queue.waitUntilReady();
+  } finally {
+    await queue.close();
+  }
+}
+
+/** Opens both queues. Waits until they answer, so that a publication afterwards fails fast. */
+export async function openLanes(config: QueueConfig): Promise<Lanes> {
+  const { log, pace } = config;
+  const engine = chooseEngine(config);
+  const [people, night] = [engine.queue('people'), engine.queue('night')];
+  const workers: Worker[] = [];
+  for (const queue of [people, night])
+    queue.on('error', (error) => log.warn({ error: error.message }, 'queue: connection trouble'));
+  await Promise.all([people.waitUntilReady(), night.waitUntilReady()]);
+  if (config.redisUrl) await warnOfEviction(config.redisUrl, log);
+
+  return {
+    async publish(jobs) {
+      await people.addBulk(
+        jobs.map((job) => ({
+          name: 'recompute',
+          data: job,
+          opts: {
+            ...TRIES,
+            deduplication: {
+              id: coalescingKey(job.garageId, job.carId),
+              keepLastIfActive: true,
+            },
+          },
+        })),
+      );
+    },
+    async forget(job) {
+      await people.removeDeduplicationKey(coalescingKey(job.garageId, job.carId));
+    },
+    async publishNight(jobs) {
+      await night.addBulk(
+        jobs.map((job) => ({
+          name: 'night-chunk',
+          data: job,
+          opts: {
+            ...TRIES,
+            priority: CHUNK_PRIORITY,
+            deduplication: { id: `${job.garageId}-${job.day}-${job.carIds[0]}` },
+          },
+        })),
+      );
+    },
+    async keepTicking(everyMs) {
+      const scheduler = await night.getJobScheduler(TICK);
+      if (scheduler?.every === everyMs) return;
+      await night.upsertJobScheduler(
+        TICK,
+        { every: everyMs },
+        { name: TICK, data: {}, opts: { removeOnComplete: true, removeOnFail: { count: 50 } } },
+      );
+    },
+    work(handlers) {
+      const onPeople = engine.worker('people', pace.peopleAtOnce, async (data, tries) =>
+        handlers.recompute(data as Work, tries),
+      );
+      const onNight = engine.worker('night', pace.nightAtOnce, async (data, tries, name) =>
+        name === TICK ? handlers.tick() : handlers.night(data as NightWork, tries),
+      );
+      workers.push(onPeople, onNight);
+      for (const worker of workers)
+        worker.on('error', (error) => log.warn({ error: error.message }, 'queue: trouble'));
+      // a job whose process died again and again never reaches its handler's last try
+      onPeople.on('failed', (job, error) => {
+        if (job && /^job stalled/.test(error.message)) handlers.gaveUp(job.data as Work, error);
+      });
+    },
+    async close(graceMs) {
+      // stop taking work at once, give what runs its grace, then leave it to stalled-job recovery
+      await within(graceMs, Promise.all(workers.map((worker) => worker.close())), () =>
+        Promise.all(workers.map((worker) => worker.close(true))),
+      );
+      await Promise.all([people.close(), night.close()]);
+    },
+  };
+}
+
+type Handle = (data: unknown, tries: { left: number }, name: string) => Promise<void>;
+
+type Engine = {
+  queue(name: string): Queue;
+  worker(name: string, atOnce: number, handle: Handle): Worker;
+};
+
+function chooseEngine({ redisUrl, databaseJobUrl, pace }: QueueConfig): Engine {
+  const processor =
+    (handle: Handle) =>
+    (job: { data: unknown; name: string; attemptsMade: number; opts: JobsOptions }) =>
+      handle(job.data, { left: (job.opts.attempts ?? 1) - job.attemptsMade - 1 }, job.name);
+  const timing = {
+    lockDuration: pace.lockMs,
+    stalledInterval: pace.lockMs / 2,
+    maxStalledCount: 3,
+  };
+  if (redisUrl) {
+    // a producer that cannot reach Redis says so at once; the outbox row stays and is tried again
+    const producing: ConnectionOptions = {
+      url: redisUrl,
+      enableOfflineQueue: false,
+      maxRetriesPerRequest: 1,
+    };
+    const working: ConnectionOptions = { url: redisUrl, maxRetriesPerRequest: null };
+    const prefix = 'quartermark';
+    return {
+      queue: (name) => new Queue(name, { connection: producing, prefix }),
+      worker: (name, atOnce, handle) =>
+        new Worker(name, processor(handle), {
+          connection: working,
+          prefix,
+          concurrency: atOnce,
+          ...timing,
+        }),
+    };
+  }
+  const onPostgres = withBackend(createPostgresBackend);
+  // 2 queues x 1 + 2 workers x (2 + 1 listening) = 8 connections
+  const connection = (max: number) => ({
+    connectionString: databaseJobUrl,
+    schema: 'bullmq',
+    connectionTimeoutMillis: 5000,
+    max,
+  });
+  return {
+    queue: (name) => new onPostgres.Queue(name, { connection: connection(1) }) as unknown as Queue,
+    worker: (name, atOnce, handle) =>
+      new onPostgres.Worker(name, processor(handle), {
+        connection: connection(2),
+        concurrency: atOnce,
+        ...timing,
+      }) as unknown as Worker,
+  };
+}
+
+async function within(ms: number, work: Promise<unknown>, late: () => Promise<unknown>) {
+  let timer: NodeJS.Timeout | undefined;
+  const timeUp = new Promise<'late'>((resolve) => {
+    timer = setTimeout(() => resolve('late'), ms);
+  });
+  const first = await Promise.race([work.then(() => 'done' as const), timeUp]);
+  clearTimeout(timer);
+  if (first === 'late') await late();
+}
