@@ -1,0 +1,26 @@
+import { defaultShouldDehydrateQuery, QueryClient } from '@tanstack/react-query';
+import superjson from 'superjson';
+
+const FRESH_MS = 30_000;
+
+/** The cache of answers; the live line tells when one is old, so time hardly matters. */
+export function makeQueryClient(): QueryClient {
+  return new QueryClient({
+    defaultOptions: {
+      queries: { staleTime: FRESH_MS, retry: shouldRetry },
+      dehydrate: {
+        serializeData: superjson.serialize,
+        shouldDehydrateQuery: (query) =>
+          defaultShouldDehydrateQuery(query) || query.state.status === 'pending',
+      },
+      hydrate: { deserializeData: superjson.deserialize },
+    },
+  });
+}
+
+/** A refusal stays one however often it is asked; a server that did not answer may come back. */
+function shouldRetry(failures: number, error: unknown): boolean {
+  const refused =
+    typeof error === 'object' && error !== null && 'data' in error && Boolean(error.data);
+  return !refused && failures < 3;
+}

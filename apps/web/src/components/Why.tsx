@@ -1,0 +1,24 @@
+'use client';
+
+import { Collapsible } from '@base-ui/react/collapsible';
+import type { ReactNode } from 'react';
+import styles from './Why.module.css';
+
+type WhyProps = {
+  /** what is explained, for those who hear the page: "engine oil" reads "Why: engine oil" */
+  of: string;
+  children: ReactNode;
+  words?: string;
+};
+
+/** The reasons behind a computed number, opened on demand. */
+export function Why({ of, children, words = 'Why' }: WhyProps) {
+  return (
+    <Collapsible.Root>
+      <Collapsible.Trigger className={styles.trigger} aria-label={`${words}: ${of}`}>
+        {words}
+      </Collapsible.Trigger>
+      <Collapsible.Panel className={styles.panel}>{children}</Collapsible.Panel>
+    </Collapsible.Root>
+  );
+}
