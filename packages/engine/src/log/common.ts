@@ -44,9 +44,6 @@ export const note = z
     error: `the note is longer than ${NOTE_BYTES_MAX / 1024} KB; shorten it or split it over two notes`,
   });
 
-/** Hours on an hour meter, as typed. */
-export const hourReading = z.strictObject({ text: z.string().max(40), unit: z.literal('h') });
-
 /** Text that is one line: a name, a place, a product. */
 export const shortText = z.string().trim().min(1).max(200);
 

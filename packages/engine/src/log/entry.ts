@@ -1,21 +1,16 @@
 import { z } from 'zod';
-import {
-  civilDate,
-  commonFields,
-  hourReading,
-  recordedFields,
-  recordId,
-  shortText,
-} from './common.ts';
+import { civilDate, commonFields, recordedFields, recordId, shortText } from './common.ts';
 import {
   depth,
   distance,
+  hourReading,
   odometerReading,
   oilVolume,
   pressure,
   temperature,
   torque,
   volume,
+  volumeL,
 } from './quantity.ts';
 
 /** The level on a stick: as people read it. A fraction of the span is 0 at MIN and 1 at MAX. */
@@ -75,10 +70,21 @@ const oilCheck = z.strictObject({
   condition: readingCondition.optional(),
 });
 
+/** What can be poured in at one stop; outside it the number or its unit was mistyped. */
+const pouredVolume = oilVolume.superRefine((typed, ctx) => {
+  const litres = volumeL(typed);
+  if (litres < 0.01 || litres > 15)
+    ctx.addIssue({
+      code: 'custom',
+      path: ['text'],
+      message: `oil added: ${typed.text} ${typed.unit} is outside 0.01 to 15 litres; check the number and its unit`,
+    });
+});
+
 const oilTopUp = z.strictObject({
   kind: z.literal('oilTopUp'),
   ...commonFields,
-  volume: oilVolume.optional(),
+  volume: pouredVolume.optional(),
   toMax: z.boolean().optional(),
   levelBefore: stickLevel.optional(),
   levelAfter: stickLevel.optional(),
@@ -105,13 +111,19 @@ const fluid = z.strictObject({
   added: volume.optional(),
 });
 
-const drive = z.strictObject({
-  kind: z.literal('drive'),
-  ...commonFields,
-  use: z.enum(['road', 'touring']),
-  distance: distance.optional(),
-  until: civilDate.optional(),
-});
+const drive = z
+  .strictObject({
+    kind: z.literal('drive'),
+    ...commonFields,
+    use: z.enum(['road', 'touring']),
+    distance: distance.optional(),
+    /** last day of a road trip */
+    until: civilDate.optional(),
+  })
+  .refine(({ on, until }) => until === undefined || until >= on, {
+    path: ['until'],
+    error: 'until: the last day is before the first; swap them or leave it empty',
+  });
 
 const session = z.strictObject({
   kind: z.literal('session'),
@@ -274,13 +286,24 @@ const wakeUp = z.strictObject({
   lines: storageLines.optional(),
 });
 
-const meterReplaced = z.strictObject({
-  kind: z.literal('meterReplaced'),
-  ...commonFields,
-  meter: z.enum(['odometer', 'hours']),
-  oldLast: odometerReading.or(hourReading).optional(),
-  newFirst: odometerReading.or(hourReading),
-});
+const meterReplaced = z
+  .strictObject({
+    kind: z.literal('meterReplaced'),
+    ...commonFields,
+    meter: z.enum(['odometer', 'hours']),
+    oldLast: odometerReading.or(hourReading).optional(),
+    newFirst: odometerReading.or(hourReading),
+  })
+  .superRefine(({ meter, oldLast, newFirst }, ctx) => {
+    const wrong = (unit: string) => (meter === 'hours') !== (unit === 'h');
+    for (const [field, typed] of Object.entries({ oldLast, newFirst }))
+      if (typed && wrong(typed.unit))
+        ctx.addIssue({
+          code: 'custom',
+          path: [field, 'unit'],
+          message: `${field}: the unit must be ${meter === 'hours' ? 'h' : 'km or mi'}`,
+        });
+  });
 
 const repair = z.strictObject({
   kind: z.literal('repair'),

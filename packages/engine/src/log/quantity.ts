@@ -85,6 +85,8 @@ export const odometerReading = quantity(
   { min: 0, max: 9_999_999 },
   true,
 );
+/** hours on an hour meter */
+export const hourReading = quantity('hour meter', ['h'], { min: 0, max: 999_999 }, true);
 export const distance = quantity('distance', DISTANCE_UNITS, { min: 0, max: 50_000 }, true);
 export const volume = quantity('volume', VOLUME_UNITS, { min: 0, max: 2_000 });
 export const oilVolume = quantity('oil volume', VOLUME_UNITS, { min: 0, max: 50_000 });
@@ -94,6 +96,7 @@ export const depth = quantity('depth', DEPTH_UNITS, { min: 0, max: 100 });
 export const temperature = quantity('temperature', TEMPERATURE_UNITS, { min: -60, max: 1_500 });
 
 export type OdometerReading = z.infer<typeof odometerReading>;
+export type HourReading = z.infer<typeof hourReading>;
 export type Distance = z.infer<typeof distance>;
 export type Volume = z.infer<typeof volume>;
 export type Pressure = z.infer<typeof pressure>;
@@ -113,6 +116,11 @@ function typedValue(typed: { text: string }, grouping: boolean): number {
 /** Kilometres of a typed distance or odometer reading. @throws TypeError if it was never parsed. */
 export function distanceKm(typed: Distance | OdometerReading): number {
   return typedValue(typed, true) * KM_PER_UNIT[typed.unit];
+}
+
+/** Hours of a typed hour-meter reading. @throws TypeError if it was never parsed. */
+export function hoursH(typed: HourReading): number {
+  return typedValue(typed, true);
 }
 
 /** Litres of a typed volume. @throws TypeError if it was never parsed. */
