@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { migrate } from '@quartermark/db/migrate';
+import { migrateQueue } from '@quartermark/jobs/migrate';
 import postgres from 'postgres';
 import { inject } from 'vitest';
 
@@ -61,17 +62,8 @@ async function ensureTemplate(sql: postgres.Sql): Promise<void> {
   await sql`create database migrating`;
   const ownerUrl = url('owner', inject('cluster').password, 'migrating');
   await migrate({ ownerUrl, appPassword: APP_PASSWORD, jobPassword: JOB_PASSWORD });
-  await migrateQueueWhenThere(ownerUrl);
+  await migrateQueue({ ownerUrl });
   await sql`alter database migrating rename to ${sql(TEMPLATE)}`;
-}
-
-async function migrateQueueWhenThere(ownerUrl: string): Promise<void> {
-  const specifier = '@quartermark/jobs/migrate';
-  const jobs = await import(/* @vite-ignore */ specifier).catch((error: Error) => {
-    console.warn(`the queue's migration is not there yet: ${error.message}`);
-    return null;
-  });
-  await jobs?.migrateQueue({ ownerUrl });
 }
 
 async function asOwner(
