@@ -1,1 +1,2 @@
+export { demoGarage } from './demo-garage.ts';
 export type * from './seed-garage.ts';
