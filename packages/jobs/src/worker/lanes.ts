@@ -1,8 +1,13 @@
 /** A car whose snapshot is to be brought up to date; the job reads the car's state when it runs. */
 export type Work = { garageId: string; carId: string };
 
-/** Cars of one garage whose snapshot is of an earlier day, at most 200. */
-export type NightWork = { garageId: string; day: string; carIds: string[] };
+/** At most 200 cars of one garage that want a new answer though nobody has written anything. */
+export type NightWork = {
+  garageId: string;
+  /** the day, or the engine's version: one chunk of a kind waits at a time */
+  why: string;
+  carIds: string[];
+};
 
 export type Tries = {
   /** further tries after this one; 0 = this is the last */

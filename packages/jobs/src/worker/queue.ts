@@ -26,9 +26,12 @@ export type QueueConfig = {
   log: Logger;
 };
 
-/** A try must be over within 2 s of the last one: later retries belong to the reconciler. */
-const TRIES: JobsOptions = {
-  attempts: 5,
+/** Times a job is tried before it has failed for good. */
+export const TRIES = 5;
+
+/** 1.5 s of back-off in all: an add meanwhile may be dropped, and later retries are the reconciler's. */
+const KEEP_TRYING: JobsOptions = {
+  attempts: TRIES,
   backoff: { type: 'exponential', delay: 100 },
   removeOnComplete: { age: 3600, count: 1000 },
   removeOnFail: { age: 7 * 24 * 3600, count: 1000 },
@@ -72,7 +75,7 @@ export async function openLanes(config: QueueConfig): Promise<Lanes> {
           name: 'recompute',
           data: job,
           opts: {
-            ...TRIES,
+            ...KEEP_TRYING,
             deduplication: {
               id: coalescingKey(job.garageId, job.carId),
               keepLastIfActive: true,
@@ -90,9 +93,9 @@ export async function openLanes(config: QueueConfig): Promise<Lanes> {
           name: 'night-chunk',
           data: job,
           opts: {
-            ...TRIES,
+            ...KEEP_TRYING,
             priority: CHUNK_PRIORITY,
-            deduplication: { id: `${job.garageId}-${job.day}-${job.carIds[0]}` },
+            deduplication: { id: `${job.garageId} ${job.why} ${job.carIds[0]}` },
           },
         })),
       );

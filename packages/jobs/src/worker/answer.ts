@@ -1,0 +1,30 @@
+import { type Analysis, analyseBook } from '@quartermark/engine';
+import { type Lane, laneOf, urgencyOf } from '@quartermark/engine/display';
+import type { Book } from '@quartermark/engine/log';
+
+/** What is stored of a car: the whole analysis and what the overview shows of it. */
+export type Answer = {
+  analysis: Analysis;
+  lane: Lane;
+  urgency: number;
+  laidUp: boolean;
+  overdue: number;
+  dueSoon: number;
+  notOnRecord: number;
+};
+
+/** Asks the engine about a book and draws the overview's columns from what it says. */
+export function answerOf(book: Book): Answer {
+  const analysis = analyseBook(book);
+  const { items } = analysis;
+  const count = (is: (item: (typeof items)[number]) => boolean) => items.filter(is).length;
+  return {
+    analysis,
+    lane: laneOf(book, analysis),
+    urgency: urgencyOf(analysis),
+    laidUp: analysis.laidUp !== null,
+    overdue: count((item) => item.state === 'overdue'),
+    dueSoon: count((item) => item.state === 'dueSoon'),
+    notOnRecord: count((item) => item.state === 'unknown' && item.reasonCode === 'noBaseline'),
+  };
+}

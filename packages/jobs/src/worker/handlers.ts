@@ -1,0 +1,40 @@
+import { failWork, withGarage } from '@quartermark/db';
+import { causeOf } from './causes.ts';
+import type { Handlers, Work } from './lanes.ts';
+import { openNight, runNightChunk } from './night.ts';
+import { TRIES } from './queue.ts';
+import { recompute } from './recompute.ts';
+import type { Shop } from './shop.ts';
+import { waitAfterMs } from './wait.ts';
+
+/** What is done with each kind of job, and what is left for a person to see when it fails for good. */
+export function handlersOf(shop: Shop): Handlers {
+  return {
+    async recompute(work, { left }) {
+      try {
+        await recompute(shop, work);
+      } catch (error) {
+        shop.log.warn({ ...work, triesLeft: left, error: causeOf(error) }, 'recompute failed');
+        if (left === 0) await recordFailure(shop, work, error, TRIES);
+        throw error;
+      }
+    },
+    night: (work, tries) =>
+      runNightChunk(shop, work, tries, (car, error) => recordFailure(shop, car, error, TRIES)),
+    tick: () => openNight(shop),
+    gaveUp: (work, error) => void recordFailure(shop, work, error, 1),
+  };
+}
+
+/** If even this cannot be written, the reconciler still finds the car behind and tries again. */
+async function recordFailure(shop: Shop, work: Work, error: unknown, tries: number) {
+  const cause = causeOf(error);
+  shop.log.error({ ...work, cause }, 'recompute failed for good; it is tried again later');
+  try {
+    await withGarage(shop.db, { kind: 'job' }, work.garageId, (tx) =>
+      failWork(tx, work, { cause, tries, restMs: waitAfterMs }),
+    );
+  } catch (unwritten) {
+    shop.log.error({ ...work, error: causeOf(unwritten) }, 'the failure could not be recorded');
+  }
+}

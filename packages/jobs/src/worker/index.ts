@@ -1,0 +1,34 @@
+/**
+ * The promise: **whatever is committed is recomputed.** At-least-once delivery, effect exactly once by
+ * version; emptying Redis loses nothing; a job that fails for good leaves a row that a person can see
+ * ("not updated since ..., because ...") and retry.
+ *
+ * The life of a recompute: an entry is committed together with its outbox row -> the relay, woken by the
+ * notification (or within 5 s by its poll), publishes the row and marks it after the queue's
+ * acknowledgement -> a job reads the car's present inputs and writes the snapshot if it is later than the
+ * stored one -> listeners are told. One job per car waits and one runs, however many entries arrive.
+ *
+ * What happens if
+ * - **a handler throws**: five tries within 2 s; then the failure becomes a row with its cause, and the
+ *   reconciler tries again after 1 min, 2 min ... at most 1 h. A new entry does not wait for that.
+ * - **SIGTERM or SIGINT arrives**: nothing new is taken, running jobs get 4 s, then the process ends. A
+ *   job cut off is taken over.
+ * - **the process is killed** (SIGKILL, power): before the job was published, its row is still in the
+ *   outbox; between publication and mark, it is published twice and the second job finds nothing to do;
+ *   during the job, another worker takes it over after the lock (10 s) has run out. A job that kills its
+ *   process again and again is given up and leaves the same visible row.
+ * - **Redis is emptied or replaced**: the reconciler finds cars whose `done` is behind `wanted` within
+ *   60 s, and schedules the night tick anew. A night's work that was lost is found by the next tick.
+ * - **PostgreSQL is restarted**: entries cannot be committed meanwhile; afterwards the relay listens
+ *   again and empties the outbox, jobs that failed for that reason are found by the reconciler.
+ * - **two workers run**: rows are taken under locks the other skips, jobs are locked by the queue, and a
+ *   snapshot is replaced only by a later one. A worker with an older engine may write; the newer one
+ *   redoes it.
+ * - **midnight passes**: each garage's cars are redone after its own midnight, on a queue of their own,
+ *   behind which no entry waits.
+ */
+export type { Answer } from './answer.ts';
+export { answerOf } from './answer.ts';
+export { PACE, type Pace } from './lanes.ts';
+export type { Clock, Engine, Point } from './shop.ts';
+export { type RunningWorker, startWorker, type WorkerOptions } from './start-worker.ts';

@@ -1,0 +1,25 @@
+import type { Db } from '@quartermark/db';
+import type { Book } from '@quartermark/engine/log';
+import type { Logger } from 'pino';
+import type { Answer } from './answer.ts';
+import type { Lanes, Pace } from './lanes.ts';
+
+/** Tells the time; passed in, so that a test can say which day it is. */
+export type Clock = { now(): Date };
+
+/** Points at which a test may stop the process. */
+export type Point = 'afterRead' | 'beforeWrite' | 'afterPublish';
+
+/** The engine as the worker uses it. */
+export type Engine = { version: number; answer(book: Book): Answer };
+
+/** What the worker's parts work with. */
+export type Shop = {
+  db: Db;
+  lanes: Lanes;
+  clock: Clock;
+  log: Logger;
+  engine: Engine;
+  pace: Pace;
+  reached(point: Point): Promise<void>;
+};
