@@ -3,6 +3,7 @@ import postgres from 'postgres';
 import * as authSchema from './auth-schema.ts';
 import * as tables from './schema.ts';
 
+export { authSchema };
 export const schema = { ...authSchema, ...tables };
 export type Schema = typeof schema;
 export type Orm = PostgresJsDatabase<Schema>;

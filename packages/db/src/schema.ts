@@ -1,3 +1,6 @@
+import type { Analysis } from '@quartermark/engine';
+import type { Lane } from '@quartermark/engine/display';
+import type { CarProfile, EntryInput, ItemInput } from '@quartermark/engine/log';
 import {
   bigint,
   boolean,
@@ -55,7 +58,7 @@ export const car = pgTable(
     name: text('name').notNull(),
     unit: text('unit', { enum: ['km', 'mi'] }).notNull(),
     odoDigits: integer('odo_digits'),
-    profile: jsonb('profile').notNull(),
+    profile: jsonb('profile').$type<CarProfile>().notNull(),
     inputVersion: bigint('input_version', { mode: 'number' }).notNull().default(1),
     revision: integer('revision').notNull().default(1),
     addedAt: instant('added_at').notNull(),
@@ -74,8 +77,7 @@ export const item = pgTable(
     garageId: garageId(),
     id: uuid('id').notNull(),
     carId: uuid('car_id').notNull(),
-    /** an `ItemInput` of engine/log */
-    body: jsonb('body').notNull(),
+    body: jsonb('body').$type<ItemInput>().notNull(),
     /** place in the car's list, as added */
     position: integer('position').notNull(),
     revision: integer('revision').notNull().default(1),
@@ -112,8 +114,8 @@ export const entry = pgTable(
     recorded: bigint('recorded', { mode: 'number' }).notNull(),
     on: date('on').notNull(),
     kind: text('kind').notNull(),
-    /** an `EntryInput` of engine/log, as typed */
-    body: jsonb('body').notNull(),
+    /** as typed: numbers keep their text and unit */
+    body: jsonb('body').$type<EntryInput>().notNull(),
     revision: integer('revision').notNull().default(1),
     recordedAt: instant('recorded_at').notNull(),
     recordedBy: uuid('recorded_by').notNull(),
@@ -136,7 +138,7 @@ export const entryRevision = pgTable(
     entryId: uuid('entry_id').notNull(),
     revision: integer('revision').notNull(),
     /** null: this revision removed the entry */
-    body: jsonb('body'),
+    body: jsonb('body').$type<EntryInput>(),
     at: instant('at').notNull(),
     by: uuid('by').notNull(),
     commandId: uuid('command_id').notNull(),
@@ -179,8 +181,8 @@ export const snapshot = pgTable(
     overdue: integer('overdue').notNull(),
     dueSoon: integer('due_soon').notNull(),
     notOnRecord: integer('not_on_record').notNull(),
-    /** what the list shows of the car, at most 1 KB: `Lane` of engine/display */
-    lane: jsonb('lane').notNull(),
+    /** what the list shows of the car, at most 1 KB */
+    lane: jsonb('lane').$type<Lane>().notNull(),
   },
   (t) => [
     primaryKey({ columns: [t.garageId, t.carId] }),
@@ -189,14 +191,14 @@ export const snapshot = pgTable(
   ],
 );
 
-/** The whole `Analysis`; never read by the overview. */
+/** The whole analysis; never read by the overview. */
 export const snapshotDetail = pgTable(
   'snapshot_detail',
   {
     garageId: garageId(),
     carId: uuid('car_id').notNull(),
     inputVersion: bigint('input_version', { mode: 'number' }).notNull(),
-    detail: jsonb('detail').notNull(),
+    detail: jsonb('detail').$type<Analysis>().notNull(),
   },
   (t) => [primaryKey({ columns: [t.garageId, t.carId] }), ofCar(t as never)],
 );

@@ -1,0 +1,99 @@
+import {
+  type Book,
+  carProfile,
+  type Entry,
+  entryInput,
+  type Item,
+  itemInput,
+  type LayUpWindow,
+} from '@quartermark/engine/log';
+import { and, asc, eq } from 'drizzle-orm';
+import type { z } from 'zod';
+import { type CarRow, readCar } from '../cars/read.ts';
+import type { Tx } from '../connect.ts';
+import type { EntryRow } from '../entries/read.ts';
+import { readGarage } from '../garages/read.ts';
+import { type ItemRow, listItems } from '../items/read.ts';
+import { type LayUpRow, listLayUps } from '../lay-ups/list.ts';
+import { entry } from '../schema.ts';
+import { UnreadableBook } from './unreadable-book.ts';
+
+/**
+ * Everything the engine reads of one car, and the input version it makes up. Call it in a
+ * `repeatable read` transaction, or the parts may be of different moments.
+ *
+ * @param asOf civil date in the garage's zone
+ * @throws UnreadableBook if a stored body no longer fits the schema
+ * @throws Error if the car is not in the garage (any more); `readCar` and `carStanding` say so before
+ */
+export async function loadBook(
+  tx: Tx,
+  garageId: string,
+  carId: string,
+  asOf: string,
+): Promise<{ book: Book; inputVersion: number }> {
+  const car = await readCar(tx, garageId, carId);
+  const garage = await readGarage(tx, garageId);
+  if (!car || !garage)
+    throw new Error(`could not load a book: car ${carId} is not in garage ${garageId}`);
+  // one connection: these wait for each other on the line whichever way they are written
+  const items = await listItems(tx, garageId, carId);
+  const layUps = await listLayUps(tx, garageId, carId);
+  const entries = await listWithTombstones(tx, garageId, carId);
+  const book: Book = {
+    format: 'log/1',
+    asOf,
+    garage: { zone: garage.zone },
+    car: {
+      ...carOf(car),
+      ...(garage.hemisphere === null ? {} : { hemisphere: garage.hemisphere }),
+    },
+    items: items.map((row) => itemOf(row)),
+    layUps: layUps.map(windowOf),
+    planned: [],
+    entries: entries.map((row) => entryOf(carId, row)),
+  };
+  return { book, inputVersion: car.inputVersion };
+}
+
+function listWithTombstones(tx: Tx, garageId: string, carId: string): Promise<EntryRow[]> {
+  return tx
+    .select()
+    .from(entry)
+    .where(and(eq(entry.garageId, garageId), eq(entry.carId, carId)))
+    .orderBy(asc(entry.recorded));
+}
+
+function carOf(row: CarRow): Book['car'] {
+  const { id, name, unit, odoDigits } = row;
+  const profile = read(carProfile, row.profile, id, 'car', id);
+  return { id, name, unit, ...(odoDigits === null ? {} : { odoDigits }), profile };
+}
+
+function itemOf(row: ItemRow): Item {
+  return { id: row.id, ...read(itemInput, row.body, row.carId, 'item', row.id) };
+}
+
+function windowOf({ id, startOn, endOn }: LayUpRow): LayUpWindow {
+  return { id, start: startOn, ...(endOn === null ? {} : { end: endOn }) };
+}
+
+function entryOf(carId: string, row: EntryRow): Entry {
+  const body = read(entryInput, row.body, carId, 'entry', row.id);
+  const { recorded, revision, removedAt } = row;
+  return { ...body, recorded, revision, removed: removedAt !== null };
+}
+
+function read<S extends z.ZodType>(
+  schema: S,
+  body: unknown,
+  carId: string,
+  part: UnreadableBook['part'],
+  partId: string,
+): z.output<S> {
+  const parsed = schema.safeParse(body);
+  if (parsed.success) return parsed.data;
+  const [issue] = parsed.error.issues;
+  const where = issue?.path.map(String).join('.') ?? '';
+  throw new UnreadableBook(carId, part, partId, `${where}: ${issue?.message ?? 'unreadable'}`);
+}

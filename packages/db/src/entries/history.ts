@@ -1,0 +1,65 @@
+import type { EntryKind } from '@quartermark/engine/log';
+import { and, desc, eq, isNull, type SQL, sql } from 'drizzle-orm';
+import type { Tx } from '../connect.ts';
+import { entry } from '../schema.ts';
+import type { EntryRow } from './read.ts';
+
+/** The last row of a page: where the next one begins. */
+export type HistoryPlace = { on: string; recorded: number };
+
+export type HistoryQuestion = {
+  garageId: string;
+  /** left out: the whole garage */
+  carId?: string;
+  kind?: EntryKind;
+  /** words that must occur in what was typed, whatever their case */
+  text?: string;
+  /** removed entries too */
+  tombstones?: boolean;
+  after?: HistoryPlace | null;
+  limit: number;
+};
+
+/** One page of the record, newest day first, then the last recorded first. */
+export async function historyPage(
+  tx: Tx,
+  question: HistoryQuestion,
+): Promise<{ rows: EntryRow[]; next: HistoryPlace | null }> {
+  const { garageId, carId, kind, text, tombstones, after, limit } = question;
+  const rows = await tx
+    .select()
+    .from(entry)
+    .where(
+      and(
+        eq(entry.garageId, garageId),
+        carId === undefined ? undefined : eq(entry.carId, carId),
+        kind === undefined ? undefined : eq(entry.kind, kind),
+        tombstones ? undefined : isNull(entry.removedAt),
+        text ? contains(text) : undefined,
+        after
+          ? sql`(${entry.on}, ${entry.recorded}) < (${after.on}::date, ${after.recorded}::bigint)`
+          : undefined,
+      ),
+    )
+    .orderBy(desc(entry.on), desc(entry.recorded))
+    // one more than asked for tells whether there is a next page
+    .limit(limit + 1);
+  const page = rows.slice(0, limit);
+  const last = page.at(-1);
+  const next = rows.length > limit && last ? { on: last.on, recorded: last.recorded } : null;
+  return { rows: page, next };
+}
+
+/** Every word occurs in some value of the body that is text; ids and kinds are not what was typed. */
+function contains(text: string): SQL | undefined {
+  const words = text.split(/\s+/).filter((word) => word !== '');
+  return and(
+    ...words.map((word) => {
+      const like = `%${word.replace(/[\\%_]/g, '\\$&')}%`;
+      return sql`exists (
+        select 1
+        from jsonb_path_query(${entry.body} - array['id', 'car', 'kind', 'zone'], 'strict $.**') as part
+        where jsonb_typeof(part) = 'string' and part #>> '{}' ilike ${like})`;
+    }),
+  );
+}

@@ -1,0 +1,16 @@
+import { sql } from 'drizzle-orm';
+import type { Tx } from '../connect.ts';
+
+/** How many cars the garage has, and how many of those in use have something run out or due soon. */
+export async function overviewCounts(
+  tx: Tx,
+  garageId: string,
+): Promise<{ cars: number; needsAHand: number }> {
+  const [row] = await tx.execute<{ cars: number; needsAHand: number }>(sql`
+    select count(*)::int as cars,
+      (count(*) filter (where not s.laid_up and s.overdue + s.due_soon > 0))::int as "needsAHand"
+    from car c
+    left join snapshot s on s.garage_id = c.garage_id and s.car_id = c.id
+    where c.garage_id = ${garageId} and c.removed_at is null`);
+  return row ?? { cars: 0, needsAHand: 0 };
+}
