@@ -42,7 +42,8 @@ export function withGarage<T>(
       return fn(tx, role);
     },
     {
-      ...(options.isolation ? { isolationLevel: options.isolation } : {}),
+      // an empty configuration would become "set transaction" and nothing
+      isolationLevel: options.isolation ?? 'read committed',
       ...(options.readOnly ? { accessMode: 'read only' as const } : {}),
     },
   );
