@@ -1,6 +1,7 @@
 import { type NextRequest, NextResponse } from 'next/server';
 import { isDevelopment, publicHost } from './env.ts';
 import { hostAllowed } from './server/host-allowed.ts';
+import { PATH_HEADER } from './server/path-header.ts';
 import { contentPolicy, PLAIN_HEADERS } from './server/security-headers.ts';
 
 const FOREIGN_HOST =
@@ -19,6 +20,7 @@ export function proxy(request: NextRequest): NextResponse {
   // Next reads the nonce for its own scripts from the request's policy header.
   const headers = new Headers(request.headers);
   headers.set('content-security-policy', policy);
+  headers.set(PATH_HEADER, `${request.nextUrl.pathname}${request.nextUrl.search}`);
   const response = NextResponse.next({ request: { headers } });
   response.headers.set('content-security-policy', policy);
   for (const [name, value] of Object.entries(PLAIN_HEADERS)) response.headers.set(name, value);

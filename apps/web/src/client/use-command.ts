@@ -1,6 +1,6 @@
 'use client';
 
-import { useCallback, useRef, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import { newId } from './make-id.ts';
 import { refusalWords, type Trouble } from './refusal-words.ts';
 
@@ -11,7 +11,7 @@ type Commanded = { garageId: string; commandId: string };
  * so a second press after "no answer" is answered and not done twice.
  *
  * `send` gives the answer, or null with `trouble` set. The trouble is cleared by the next send or by
- * `clear`.
+ * `clear`. A press without a form of its own passes `onTrouble` and says it in a toast.
  *
  * @example
  * const change = useMutation(trpc.garage.change.mutationOptions());
@@ -21,8 +21,13 @@ type Commanded = { garageId: string; commandId: string };
 export function useCommand<I extends Commanded, R>(
   garageId: string,
   mutate: (input: I) => Promise<R>,
+  onTrouble?: (trouble: Trouble) => void,
 ) {
   const last = useRef<{ payload: string; commandId: string } | null>(null);
+  const told = useRef(onTrouble);
+  useEffect(() => {
+    told.current = onTrouble;
+  });
   const [busy, setBusy] = useState(false);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
 
@@ -38,7 +43,9 @@ export function useCommand<I extends Commanded, R>(
         last.current = null;
         return answer;
       } catch (error) {
-        setTrouble(refusalWords(error));
+        const words = refusalWords(error);
+        setTrouble(words);
+        told.current?.(words);
         return null;
       } finally {
         setBusy(false);

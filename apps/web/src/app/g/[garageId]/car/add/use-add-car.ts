@@ -1,0 +1,51 @@
+'use client';
+
+import type { GarageView } from '@quartermark/api/client';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useRef, useState } from 'react';
+import { newId } from '../../../../../client/make-id.ts';
+import { useTRPC } from '../../../../../client/trpc.ts';
+import { useCommand } from '../../../../../client/use-command.ts';
+import { type CarFields, carDraft } from './car-fields.ts';
+
+/**
+ * Adds a car, then its first odometer reading: two commands. Their ids are made once, so pressing again
+ * after a refused reading, or after no answer, does only what is still to be done.
+ */
+export function useAddCar(garage: GarageView) {
+  const trpc = useTRPC();
+  const client = useQueryClient();
+  const ids = useRef<{ carId: string; entryId: string } | null>(null);
+  const [carSaved, setCarSaved] = useState(false);
+  const car = useCommand(garage.id, useMutation(trpc.car.add.mutationOptions()).mutateAsync);
+  const entry = useCommand(garage.id, useMutation(trpc.entry.record.mutationOptions()).mutateAsync);
+
+  async function add(fields: CarFields): Promise<string | null> {
+    ids.current ??= { carId: newId(), entryId: newId() };
+    const { carId, entryId } = ids.current;
+    if (!carSaved) {
+      if (!(await car.send({ carId, car: carDraft(fields) }))) return null;
+      setCarSaved(true);
+    }
+    if (fields.reading.trim() !== '') {
+      const read = {
+        kind: 'odometer' as const,
+        id: entryId,
+        car: carId,
+        on: fields.readOn,
+        zone: garage.zone,
+        odometer: { text: fields.reading, unit: fields.unit },
+      };
+      if (!(await entry.send({ entry: read }))) return null;
+    }
+    await client.invalidateQueries({ queryKey: trpc.garage.pathKey() });
+    return carId;
+  }
+
+  return {
+    add,
+    busy: car.busy || entry.busy,
+    trouble: car.trouble ?? entry.trouble,
+    carSaved,
+  };
+}

@@ -1,0 +1,36 @@
+import type { Route } from 'next';
+import { headers } from 'next/headers';
+import { notFound, redirect } from 'next/navigation';
+import type { ReactNode } from 'react';
+import { LiveLine } from '../../../client/LiveLine.tsx';
+import { DemoLine } from '../../../frame/DemoLine.tsx';
+import { GarageNav } from '../../../frame/GarageNav.tsx';
+import { Masthead } from '../../../frame/Masthead.tsx';
+import { ask, pageCache } from '../../../server/ask.ts';
+import { PATH_HEADER } from '../../../server/path-header.ts';
+import { chosenTheme } from '../../../server/theme.ts';
+
+type GarageLayoutProps = { children: ReactNode; params: Promise<{ garageId: string }> };
+
+export default async function GarageLayout({ children, params }: GarageLayoutProps) {
+  const { garageId } = await params;
+  const { signedIn } = await pageCache().fetchQuery(ask().setup.state.queryOptions());
+  if (!signedIn) redirect(`/sign-in?to=${encodeURIComponent(await here())}` as Route);
+  const garages = await pageCache().fetchQuery(ask().garage.mine.queryOptions());
+  const garage = garages.find(({ id }) => id === garageId);
+  if (!garage) notFound();
+  return (
+    <>
+      <Masthead theme={await chosenTheme()}>
+        <GarageNav garageId={garageId} />
+      </Masthead>
+      {garage.demo ? <DemoLine /> : null}
+      <LiveLine garageId={garageId} />
+      {children}
+    </>
+  );
+}
+
+async function here(): Promise<string> {
+  return (await headers()).get(PATH_HEADER) ?? '/';
+}

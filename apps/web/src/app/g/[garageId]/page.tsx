@@ -1,0 +1,26 @@
+import { HydrationBoundary } from '@tanstack/react-query';
+import type { Metadata } from 'next';
+import { Page } from '../../../frame/Page.tsx';
+import { GarageScreen } from '../../../garage/GarageScreen.tsx';
+import { overviewPages } from '../../../garage/overview-pages.ts';
+import { answers, ask, orNotFound, pageCache } from '../../../server/ask.ts';
+
+export const metadata: Metadata = { title: 'Garage' };
+
+type GaragePageProps = { params: Promise<{ garageId: string }> };
+
+export default async function GaragePage({ params }: GaragePageProps) {
+  const { garageId } = await params;
+  await orNotFound(
+    pageCache().fetchInfiniteQuery(
+      ask().garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
+    ),
+  );
+  return (
+    <HydrationBoundary state={answers()}>
+      <Page>
+        <GarageScreen garageId={garageId} />
+      </Page>
+    </HydrationBoundary>
+  );
+}

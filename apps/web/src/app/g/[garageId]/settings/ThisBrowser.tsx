@@ -1,0 +1,34 @@
+'use client';
+
+import { useState } from 'react';
+import { postAccount } from '../../../../client/account.ts';
+import { Button, useToast } from '../../../../components/index.ts';
+import { ThemeChoice } from '../../../../frame/ThemeChoice.tsx';
+import type { Theme } from '../../../../frame/theme.ts';
+import styles from './ThisBrowser.module.css';
+
+/** What concerns this browser and this person only. */
+export function ThisBrowser({ theme }: { theme: Theme }) {
+  const toast = useToast();
+  const [busy, setBusy] = useState(false);
+
+  async function signOut() {
+    setBusy(true);
+    const refused = await postAccount('sign-out', {});
+    if (!refused) return window.location.assign('/');
+    setBusy(false);
+    toast({ words: 'You are still signed in.', detail: refused.message, tone: 'alarm' });
+  }
+
+  return (
+    <section className={styles.section}>
+      <h2>This browser</h2>
+      <ThemeChoice painted={theme} />
+      <div>
+        <Button onClick={signOut} busy={busy} busyWords="Signing out …">
+          Sign out
+        </Button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,59 @@
+import type { FormEventHandler, ReactNode } from 'react';
+import type { Trouble } from '../client/refusal-words.ts';
+import { Notice } from '../components/index.ts';
+import styles from './Form.module.css';
+
+type FormProps = {
+  onSubmit: FormEventHandler<HTMLFormElement>;
+  /** fields, in `FormSection`s or alone */
+  children: ReactNode;
+  /** what concerns the whole form; field errors stand beside their fields */
+  trouble: Trouble | null;
+  /** the submit button first */
+  actions: ReactNode;
+  label?: string;
+};
+
+/** The frame of every form: fields, then what is wrong with the whole, then the buttons. */
+export function Form({ onSubmit, children, trouble, actions, label }: FormProps) {
+  return (
+    <form onSubmit={onSubmit} noValidate aria-label={label} className={styles.form}>
+      {children}
+      {trouble ? <FormTrouble trouble={trouble} /> : null}
+      <div className={styles.actions}>{actions}</div>
+    </form>
+  );
+}
+
+function FormTrouble({ trouble }: { trouble: Trouble }) {
+  if (trouble.place !== 'field') return <Notice tone="alarm">{trouble.message}</Notice>;
+  const count = Object.keys(trouble.fields).length;
+  return (
+    <Notice tone="alarm">
+      <p>
+        {count === 1 ? 'One field needs a change' : `${count} fields need a change`} before this can
+        be saved:
+      </p>
+      <ul>
+        {Object.entries(trouble.fields).map(([field, message]) => (
+          <li key={field}>{message}</li>
+        ))}
+      </ul>
+    </Notice>
+  );
+}
+
+/** A group of fields under a heading and a rule. */
+export function FormSection({ title, children }: { title: string; children: ReactNode }) {
+  return (
+    <section className={styles.section}>
+      <h2>{title}</h2>
+      {children}
+    </section>
+  );
+}
+
+/** Two fields beside each other where there is room. */
+export function FormPair({ children }: { children: ReactNode }) {
+  return <div className={styles.pair}>{children}</div>;
+}

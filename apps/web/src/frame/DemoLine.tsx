@@ -1,0 +1,11 @@
+import Link from 'next/link';
+import styles from './DemoLine.module.css';
+
+/** Says on every page that none of this is real. */
+export function DemoLine() {
+  return (
+    <p className={styles.line}>
+      Demo garage: people, cars and entries are invented. <Link href="/start">Make your own</Link>
+    </p>
+  );
+}

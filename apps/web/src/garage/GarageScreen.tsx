@@ -1,0 +1,129 @@
+'use client';
+
+import type { OverviewPage } from '@quartermark/api/client';
+import { formatDay, garageAnswer } from '@quartermark/engine/display';
+import { useSuspenseInfiniteQuery } from '@tanstack/react-query';
+import type { Route } from 'next';
+import { useState } from 'react';
+import { useTRPC } from '../client/trpc.ts';
+import { Button, ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
+import { ActionBar } from '../frame/ActionBar.tsx';
+import { CarRow } from './CarRow.tsx';
+import styles from './GarageScreen.module.css';
+import { holdOrder } from './hold-order.ts';
+import { overviewPages } from './overview-pages.ts';
+
+/** The garage: what needs a hand today, then the cars by urgency. */
+export function GarageScreen({ garageId }: { garageId: string }) {
+  const trpc = useTRPC();
+  const { data, hasNextPage, fetchNextPage, isFetchingNextPage } = useSuspenseInfiniteQuery(
+    trpc.garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
+  );
+  const first = data.pages[0] as OverviewPage;
+  const latest = data.pages.at(-1) ?? first;
+  const { garage } = latest;
+  const proper = data.pages.flatMap((page) => page.rows);
+  const { rows, moved, sortAgain } = useHeldOrder(proper);
+  const answer = garageAnswer({ cars: latest.cars, needsAHand: latest.needsAHand, rows: proper });
+  const record = `/g/${garageId}/record` as Route;
+
+  return (
+    <>
+      <PageAnswer about={garage.name} beneath={`${formatDay(garage.today)}, ${garage.zone}`}>
+        {answer}
+      </PageAnswer>
+      {latest.cars === 0 ? (
+        <NoCarYet garageId={garageId} />
+      ) : (
+        <>
+          <ListHead
+            garageId={garageId}
+            cars={latest.cars}
+            shown={rows.length}
+            moved={moved}
+            sortAgain={sortAgain}
+          />
+          <ul className={styles.list}>
+            {rows.map((row) => (
+              <CarRow key={row.carId} row={row} garage={garage} />
+            ))}
+          </ul>
+          {hasNextPage ? (
+            <div className={styles.more}>
+              <Button
+                onClick={() => void fetchNextPage()}
+                busy={isFetchingNextPage}
+                busyWords="Fetching more cars …"
+              >
+                Show more cars
+              </Button>
+            </div>
+          ) : null}
+          <ActionBar>
+            <ButtonLink href={record} look="main">
+              What happened
+            </ButtonLink>
+          </ActionBar>
+        </>
+      )}
+    </>
+  );
+}
+
+function useHeldOrder(proper: OverviewPage['rows']) {
+  const [held, setHeld] = useState<readonly string[]>(() => proper.map((row) => row.carId));
+  const { rows, moved } = holdOrder(held, proper);
+  const unseen = proper.filter((row) => !held.includes(row.carId));
+  // rows that came with a further page or a new car keep their place from now on
+  if (unseen.length > 0) setHeld([...held, ...unseen.map((row) => row.carId)]);
+  return { rows, moved, sortAgain: () => setHeld(proper.map((row) => row.carId)) };
+}
+
+type ListHeadProps = {
+  garageId: string;
+  cars: number;
+  shown: number;
+  moved: boolean;
+  sortAgain: () => void;
+};
+
+function ListHead({ garageId, cars, shown, moved, sortAgain }: ListHeadProps) {
+  const count = cars === 1 ? '1 car' : `${cars} cars`;
+  const part = shown < cars ? `${shown} of ${count}` : count;
+  return (
+    <div className={styles.head}>
+      <p>
+        {moved ? (
+          <>
+            {part}, order out of date{' '}
+            <Button look="quiet" onClick={sortAgain}>
+              Sort by urgency
+            </Button>
+          </>
+        ) : (
+          `${part}${cars > 1 ? ', most urgent first' : ''}`
+        )}
+      </p>
+      <ButtonLink href={`/g/${garageId}/car/add` as Route}>Add a car</ButtonLink>
+    </div>
+  );
+}
+
+function NoCarYet({ garageId }: { garageId: string }) {
+  return (
+    <EmptyState
+      title="Begin with one car"
+      actions={
+        <ButtonLink href={`/g/${garageId}/car/add` as Route} look="main">
+          Add a car
+        </ButtonLink>
+      }
+    >
+      <p>
+        Its name and the unit of its odometer are enough. Then say what is to be watched, such as
+        engine oil or brake fluid, with the limits its manual gives and the day each was last done.
+      </p>
+      <p>What happens to the car from then on counts towards those limits.</p>
+    </EmptyState>
+  );
+}
