@@ -1,3 +1,14 @@
-/** Raised whenever the same log could give another answer; stored snapshots of a lower one are redone. */
-export const ENGINE_VERSION = 1;
+export { ENGINE_VERSION } from './engine-version.ts';
+export type { Book, BookDraft } from './log/book.ts';
+export { canonicalJson } from './log/canonical-json.ts';
+export {
+  type AnalyseDocument,
+  analyseBook,
+  analyseFile,
+  type DueDocument,
+  FileShapeError,
+  type OilDocument,
+  type OilResult,
+  readBook,
+} from './readers/index.ts';
 export * from './wear/result.ts';

@@ -5,10 +5,20 @@ import { odometerReading } from './quantity.ts';
 /** The longest note, in UTF-8 bytes. */
 export const NOTE_BYTES_MAX = 64 * 1024;
 
-/** A civil date `YYYY-MM-DD` that exists. */
+/** Years that a car's log can speak of; keeps date arithmetic inside four-digit years. */
+const YEAR_MIN = 1900;
+const YEAR_MAX = 2199;
+
+/** A civil date `YYYY-MM-DD` that exists, of the years 1900 to 2199. */
 export const civilDate = z.string().superRefine((text, ctx) => {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) {
     ctx.addIssue({ code: 'custom', message: `"${text}" is not a date; write YYYY-MM-DD` });
+    return;
+  }
+  const year = Number(text.slice(0, 4));
+  if (year < YEAR_MIN || year > YEAR_MAX) {
+    const message = `${text}: the year must be ${YEAR_MIN} to ${YEAR_MAX}; check the date`;
+    ctx.addIssue({ code: 'custom', message });
     return;
   }
   try {

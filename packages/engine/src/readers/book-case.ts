@@ -1,0 +1,74 @@
+import type { CarCase, CaseItem, CaseLimit } from '../history/case.ts';
+import type { Book } from '../log/book.ts';
+import type { Item, Limit } from '../log/item.ts';
+import { distanceKm } from '../log/quantity.ts';
+import { minuteOfDay } from '../log/sort-entries.ts';
+import { KM_PER_UNIT } from '../log/units.ts';
+import { caseEntries } from './book-entry.ts';
+
+/** Average speed on roads, for hours where there is no hour meter (common practice, no source). */
+export const ROAD_KMH = 45;
+
+function caseLimit(limit: Limit): CaseLimit {
+  switch (limit.measure) {
+    case 'km':
+      return {
+        measure: 'km',
+        value: limit.value * KM_PER_UNIT[limit.unit],
+        weights: limit.weights ?? {},
+      };
+    case 'hours':
+    case 'sessions':
+    case 'launches':
+      return { measure: limit.measure, value: limit.value, weights: limit.weights ?? {} };
+    case 'months':
+    case 'days':
+      return { measure: limit.measure, value: limit.value };
+    case 'date':
+      return { measure: 'date', value: limit.value };
+  }
+}
+
+function caseItem(item: Item): CaseItem {
+  const { id, warnDays, leadDays, severe, baseline } = item;
+  return {
+    id,
+    warnDays,
+    leadDays,
+    limits: item.limits.map(caseLimit),
+    severe: severe === undefined ? null : { ...severe, limits: severe.limits.map(caseLimit) },
+    baseline:
+      baseline === undefined
+        ? null
+        : {
+            date: baseline.on,
+            minute: minuteOfDay({ time: baseline.time }),
+            odometerKm: baseline.odometer === undefined ? null : distanceKm(baseline.odometer),
+            complete: baseline.historyComplete ?? false,
+          },
+  };
+}
+
+/**
+ * A `log/1` book as the case the models read: SI values, tombstones left out, planned events not yet.
+ *
+ * @param book as its schema gives it
+ */
+export function bookCase(book: Book): CarCase {
+  const { car } = book;
+  return {
+    car: {
+      id: car.id,
+      odoDigits: car.odoDigits ?? null,
+      odoUnit: car.unit,
+      hemisphere: car.hemisphere ?? null,
+      roadKmh: car.roadKmh === undefined ? ROAD_KMH : car.roadKmh,
+    },
+    asOf: book.asOf,
+    entries: book.entries
+      .filter((entry) => !entry.removed)
+      .flatMap((entry) => caseEntries(entry, book.items)),
+    storage: book.layUps.map(({ id, start, end }) => ({ id, start, end: end ?? null })),
+    items: book.items.map(caseItem),
+  };
+}
