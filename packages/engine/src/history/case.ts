@@ -8,6 +8,8 @@ export type CarCase = {
   car: {
     id: string;
     odoDigits: number | null;
+    /** unit the odometer counts in, so that its digits say where it rolls over; km where absent */
+    odoUnit?: 'km' | 'mi';
     hemisphere: 'N' | 'S' | null;
     /** average road speed where there is no hour meter; null switches the derivation off */
     roadKmh: number | null;

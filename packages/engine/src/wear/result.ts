@@ -121,7 +121,8 @@ export type CalendarLimitResult = {
   remainingDays: number;
   fraction: number;
   dueDate: string;
-  due: { p10: string; p50: string; p90: string };
+  /** absent for a hard-use limit that is not switched on: when it will be needs a forecast */
+  due?: { p10: string; p50: string; p90: string };
 };
 
 export type LimitResult = AmountLimitResult | CalendarLimitResult;

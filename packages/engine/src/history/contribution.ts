@@ -1,0 +1,29 @@
+import type { AmountMeasure, UseClass } from '../log/item.ts';
+import type { Amounts } from './derive-amounts.ts';
+
+/** One day's share of a use, or of what a meter shows beyond the logged uses. */
+export type Contribution = Amounts & {
+  day: number;
+  /**
+   * where it counts in the timeline: an entry's position, or half a step before one. It counts after
+   * a service whose position is smaller.
+   */
+  position: number;
+  useClass: UseClass;
+  /** position of the entry that says so: the use, or the reading that ends the interval */
+  source: number;
+  /** position of the reading that begins the interval; null for a logged use */
+  since: number | null;
+};
+
+/** The amount of a measure: km, h or a count. */
+export function amountOf(contribution: Amounts, measure: AmountMeasure): number {
+  if (measure === 'km') return contribution.distanceKm;
+  return contribution[measure];
+}
+
+/** True if the amount of that measure was derived from another. */
+export function isEstimated(contribution: Amounts, measure: AmountMeasure): boolean {
+  if (measure === 'km') return contribution.distanceEstimated;
+  return measure === 'hours' && contribution.hoursEstimated;
+}

@@ -1,0 +1,35 @@
+import { ENGINE_VERSION } from '../engine-version.ts';
+import { buildHistory } from '../history/build-history.ts';
+import type { CarCase } from '../history/case.ts';
+import { analyseItem } from './analyse-item.ts';
+import { findLayUp } from './find-lay-up.ts';
+import { lastServices } from './last-service.ts';
+import { readOdometer } from './read-odometer.ts';
+import type { Analysis } from './result.ts';
+import { sortFlags } from './sort-flags.ts';
+
+/**
+ * Says what is known of a car on a day: what has accrued on each item since it was last done, how
+ * much is left, in which state it is, and what was odd in the log. Pure: the same case gives the same
+ * answer, in whatever order its entries come.
+ *
+ * @param car the case: SI values, finite, not negative
+ * @returns everything but the level on the stick, which the case does not carry: `lastLevel` is null
+ * @throws RangeError for a date that does not exist
+ * @example analyseCase(car).items[0]?.state
+ */
+export function analyseCase(car: CarCase): Analysis {
+  const history = buildHistory(car);
+  const services = lastServices(history.timeline);
+  return {
+    schema: 1,
+    engineVersion: ENGINE_VERSION,
+    car: car.car.id,
+    asOf: car.asOf,
+    flags: sortFlags(history.flags),
+    items: car.items.map((item) => analyseItem(item, history, services.get(item.id) ?? null)),
+    laidUp: findLayUp(car.storage, history.asOfDay),
+    odometer: readOdometer(history),
+    lastLevel: null,
+  };
+}

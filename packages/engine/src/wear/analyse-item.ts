@@ -1,0 +1,137 @@
+import { formatDay } from '../calendar/day-number.ts';
+import type { History } from '../history/build-history.ts';
+import type { CaseItem, CaseLimit } from '../history/case.ts';
+import { accrue } from './accrue.ts';
+import { isKnown } from './is-known.ts';
+import { judgeCalendar } from './judge-calendar.ts';
+import { judgeSevere } from './judge-severe.ts';
+import type { LastService } from './last-service.ts';
+import type { AmountLimitResult, CalendarLimitResult, ItemResult, LimitResult } from './result.ts';
+import { roundAmount } from './round-amount.ts';
+import { bindingOf, isOver, LOOK_AGAIN_DAYS, NOT_ON_RECORD, stateOf } from './state-of.ts';
+
+type AmountLimit = Extract<CaseLimit, { weights: unknown }>;
+
+/**
+ * Says of one item what has accrued, how much is left and in which state it is.
+ *
+ * @param item the item; limits > 0
+ * @param service its last service or starting point; null if nothing is on record
+ */
+export function analyseItem(
+  item: CaseItem,
+  history: History,
+  service: LastService | null,
+): ItemResult {
+  return service === null
+    ? analyseWithoutService(item, history.asOfDay)
+    : analyseSince(item, history, service);
+}
+
+/** Only a label's day can be judged without a service. */
+function analyseWithoutService(item: CaseItem, asOfDay: number): ItemResult {
+  const labels = item.limits.filter((limit) => limit.measure === 'date');
+  const limits = labels.map((limit) => judgeCalendar(limit, false, null, asOfDay, null));
+  const judged = stateOf(limits, limits, asOfDay, item.warnDays);
+  const onlyLabels = item.limits.length > 0 && labels.length === item.limits.length;
+  const known = onlyLabels || limits.some((limit) => isOver(limit, asOfDay));
+  const earliest = limits.reduce<CalendarLimitResult | null>(
+    (first, limit) => (first === null || limit.dueDate < first.dueDate ? limit : first),
+    null,
+  );
+  return {
+    id: item.id,
+    ...(known ? judged : NOT_ON_RECORD),
+    binding: earliest === null ? null : earliest.measure,
+    limits,
+    ...(limits.length > 0 && { severe: null, dueSoonHorizonDays: item.warnDays + LOOK_AGAIN_DAYS }),
+    evidence: [],
+  };
+}
+
+function analyseSince(item: CaseItem, history: History, service: LastService): ItemResult {
+  const { contributions, asOfDay } = history;
+  const { severe } = item;
+  const hardUse =
+    severe === null
+      ? null
+      : judgeSevere({ ...item, severe }, contributions, service.position, service.day);
+  const sources = new Set<number>();
+  const judge = (limit: CaseLimit, isSevere: boolean): LimitResult => {
+    const switchedOn = isSevere ? (hardUse?.sinceDay ?? 'notYet') : null;
+    if (!isAmount(limit)) return judgeCalendar(limit, isSevere, service.day, asOfDay, switchedOn);
+    return judgeAmount(limit, isSevere, history, service, switchedOn, sources);
+  };
+  const usual = item.limits.map((limit) => judge(limit, false));
+  const hard = (severe?.limits ?? []).map((limit) => judge(limit, true));
+  const all = [...usual, ...hard];
+  const inForce = hardUse?.result.active ? all : usual;
+  return {
+    id: item.id,
+    ...stateOf(inForce, all, asOfDay, item.warnDays),
+    service: formatDay(service.day),
+    binding: bindingOf(inForce),
+    limits: all,
+    severe: hardUse?.result ?? null,
+    dueSoonHorizonDays: item.warnDays + LOOK_AGAIN_DAYS,
+    evidence: evidenceOf(history, service, sources),
+  };
+}
+
+function isAmount(limit: CaseLimit): limit is AmountLimit {
+  return 'weights' in limit;
+}
+
+function judgeAmount(
+  limit: AmountLimit,
+  severe: boolean,
+  history: History,
+  service: LastService,
+  switchedOn: number | null | 'notYet',
+  sources: Set<number>,
+): AmountLimitResult {
+  const {
+    accrued,
+    byClass,
+    estimated,
+    reachedOn,
+    sources: own,
+  } = accrue(history.contributions, service.position, limit);
+  for (const position of own) sources.add(position);
+  const value = roundAmount(limit.value);
+  return {
+    measure: limit.measure,
+    severe,
+    limit: value,
+    known: isKnown(history, service, limit.measure),
+    accrued,
+    remaining: roundAmount(value - accrued),
+    fraction: value > 0 ? accrued / value : 1,
+    byClass,
+    estimated,
+    reachedOn: reachedUnder(reachedOn, switchedOn),
+  };
+}
+
+/** A hard-use limit counts from the day it was switched on, and not before. */
+function reachedUnder(
+  reachedOn: string | null,
+  switchedOn: number | null | 'notYet',
+): string | null {
+  if (reachedOn === null || switchedOn === 'notYet') return null;
+  const since = switchedOn === null ? reachedOn : formatDay(switchedOn);
+  return since > reachedOn ? since : reachedOn;
+}
+
+/** The service first, then the uses and readings that count, by order. Starting points have no id. */
+function evidenceOf(
+  { timeline }: History,
+  service: LastService,
+  sources: ReadonlySet<number>,
+): string[] {
+  const ordered = [...sources].filter((at) => at !== service.position).sort((a, b) => a - b);
+  const ids = [service.position, ...ordered]
+    .map((at) => timeline[at]?.entry.id ?? null)
+    .filter((id) => id !== null);
+  return [...new Set(ids)];
+}

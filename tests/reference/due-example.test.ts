@@ -1,0 +1,131 @@
+import type { CarCase, CaseEntry, CaseItem } from '@quartermark/engine/history';
+import { analyseCase, isAmountLimit } from '@quartermark/engine/wear';
+import { describe, expect, it } from 'vitest';
+import example from './data/due-1.json' with { type: 'json' };
+import expected from './data/due-1.result.json' with { type: 'json' };
+
+// Source: an open example of a due-date computation and its result, worked out by an independent
+// implementation. Members that rest on a forecast (likely dates, chances, expected use since the last
+// reading) are not compared.
+
+type Loose = Record<string, unknown>;
+
+function entryOf(raw: Loose): CaseEntry {
+  const odd = (name: string) => (raw[name] as number | undefined) ?? null;
+  const time = raw.time as string | undefined;
+  const common = {
+    id: null,
+    date: raw.date as string,
+    minute: time === undefined ? null : Number(time.slice(0, 2)) * 60 + Number(time.slice(3)),
+    recorded: null,
+    kind: raw.type as string,
+    canonical: JSON.stringify(raw),
+  };
+  if (raw.type === 'use')
+    return {
+      ...common,
+      type: 'use',
+      useClass: raw.class as 'circuit',
+      endDate: (raw.endDate as string | undefined) ?? null,
+      distanceKm: odd('km'),
+      hours: odd('hours'),
+      sessions: odd('sessions'),
+      launches: odd('launches'),
+      plannedOn: null,
+    };
+  const reads = { odometerKm: odd('odo'), hourMeterH: odd('hourMeter') };
+  if (raw.type === 'reading') return { ...common, type: 'reading', ...reads };
+  return { ...common, type: 'service', items: raw.items as string[], complete: false, ...reads };
+}
+
+function itemOf(raw: Loose): CaseItem {
+  const start = raw.baseline as { date: string; odo?: number } | undefined;
+  const limits = (list: Loose[]) =>
+    list.map((limit) =>
+      limit.measure === 'months' || limit.measure === 'days' ? limit : { weights: {}, ...limit },
+    ) as CaseItem['limits'];
+  const severe = raw.severe as (NonNullable<CaseItem['severe']> & { limits: Loose[] }) | undefined;
+  return {
+    id: raw.id as string,
+    warnDays: (raw.warnDays ?? raw.leadDays ?? 14) as number,
+    leadDays: (raw.leadDays ?? 0) as number,
+    limits: limits(raw.limits as Loose[]),
+    severe: severe === undefined ? null : { ...severe, limits: limits(severe.limits) },
+    baseline:
+      start === undefined
+        ? null
+        : { date: start.date, minute: null, odometerKm: start.odo ?? null, complete: false },
+  };
+}
+
+const car: CarCase = {
+  car: { id: example.car.id, odoDigits: example.car.odoDigits, hemisphere: 'N', roadKmh: 45 },
+  asOf: example.asOf,
+  entries: example.entries.map(entryOf),
+  storage: example.storage.map((window, index) => ({ id: String(index), ...window })),
+  items: example.items.map(itemOf),
+};
+
+const FORECAST_ONLY = new Set(['fine']);
+const printed = (value: number) => Math.round(value * 1e4) / 1e4;
+
+describe('analyseCase() on the open example', () => {
+  const analysis = analyseCase(car);
+
+  it('names the car and the day and finds nothing odd', () => {
+    expect(analysis).toMatchObject({ schema: 1, car: 'ex1', asOf: '2026-04-20', lastLevel: null });
+    expect(analysis.flags).toEqual(expected.flags);
+    expect(analysis.items.map(({ id }) => id)).toEqual(expected.items.map(({ id }) => id));
+  });
+
+  it.each(expected.items)('gives every amount and date of $id', (wanted) => {
+    const found = analysis.items.find(({ id }) => id === wanted.id);
+    expect(found?.service).toBe(wanted.service);
+    expect(found?.reasonCode).toBe(wanted.reasonCode);
+    expect(found?.dueSoonHorizonDays).toBe(wanted.dueSoonHorizonDays);
+    expect(found?.severe).toEqual(wanted.severe);
+    expect(found?.state).toBe(FORECAST_ONLY.has(wanted.state) ? null : wanted.state);
+    expect(found?.limits).toHaveLength(wanted.limits.length);
+    wanted.limits.forEach((limit, index) => {
+      const got = found?.limits[index];
+      if (got === undefined) throw new Error(`no limit ${index}`);
+      expect(got).toMatchObject({
+        measure: limit.measure,
+        severe: limit.severe,
+        limit: limit.limit,
+        known: limit.known,
+      });
+      expect(printed(got.fraction)).toBe(limit.fraction);
+      if (isAmountLimit(got)) {
+        expect(printed(got.accrued)).toBe(limit.accrued);
+        expect(printed(got.remaining)).toBe(limit.remaining);
+      } else {
+        expect(got.elapsedDays).toBe(limit.elapsedDays);
+        expect(got.remainingDays).toBe(limit.remainingDays);
+        expect(got.dueDate).toBe(limit.dueDate);
+        // a hard-use limit that is not switched on falls due by a forecast alone
+        expect(got.due).toEqual(limit.severe ? undefined : limit.due);
+      }
+    });
+  });
+
+  it('says what runs out first by the largest fraction', () => {
+    expect(analysis.items.map(({ id, binding }) => [id, binding])).toEqual([
+      ['oil', 'months'],
+      ['brakeFluid', 'months'],
+      ['major', 'months'],
+      ['gearOil', null],
+      ['battery', 'days'],
+    ]);
+  });
+
+  it('reads the odometer, with the total since the log began', () => {
+    expect(analysis.odometer).toEqual({
+      entry: null,
+      on: '2026-04-12',
+      readingKm: 47620,
+      totalKm: 6420,
+    });
+    expect(analysis.laidUp).toBeNull();
+  });
+});
