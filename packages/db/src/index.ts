@@ -2,6 +2,7 @@
 export * from './books/load.ts';
 export * from './books/unreadable-book.ts';
 export * from './cars/change.ts';
+export * from './cars/find-anywhere.ts';
 export * from './cars/insert.ts';
 export * from './cars/read.ts';
 export * from './cars/view.ts';
