@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { refuse } from './refused.ts';
+import { badField, refuse } from './refused.ts';
 
 /** Ids that the client makes itself: UUIDs, version 7 so that they sort by time. */
 export const id = z.uuid();
@@ -75,6 +75,20 @@ function fieldError(issue: z.core.$ZodIssue, input: unknown): { field: string; m
   return { field, message: `${where}: ${sentence(issue, value)}${said}` };
 }
 
+// with the u flag a pair of surrogates is one character, so only a lone half matches
+const UNSTORABLE = /[\0\ud800-\udfff]/u;
+
+/** Field of the first text that PostgreSQL cannot keep (a NUL, half a surrogate pair), or null. */
+function unstorable(value: unknown, path: readonly string[]): string | null {
+  if (typeof value === 'string') return UNSTORABLE.test(value) ? path.join('.') : null;
+  if (typeof value !== 'object' || value === null) return null;
+  for (const [key, part] of Object.entries(value)) {
+    const field = unstorable(key, [...path, key]) ?? unstorable(part, [...path, key]);
+    if (field !== null) return field;
+  }
+  return null;
+}
+
 /**
  * Parses what was sent, or refuses with `badInput`: every message names the field, the value and the
  * mend.
@@ -84,7 +98,11 @@ function fieldError(issue: z.core.$ZodIssue, input: unknown): { field: string; m
  */
 export function parse<S extends z.ZodType>(schema: S, input: unknown): z.output<S> {
   const parsed = schema.safeParse(input);
-  if (parsed.success) return parsed.data;
+  if (parsed.success) {
+    const field = unstorable(parsed.data, []);
+    if (field === null) return parsed.data;
+    throw badField(field, `${field}: holds a character that cannot be stored; type it again`);
+  }
   const fields = parsed.error.issues.map((issue) => fieldError(issue, input));
   const first = fields[0] ?? { field: '', message: 'the request could not be read; send it again' };
   throw refuse('badInput', first.field === '' ? null : first.field, first.message, { fields });

@@ -31,3 +31,10 @@ export const notFoundHere = (what: string, field: string): Refused =>
     field,
     `There is no such ${what} here; go back to the garage and choose again.`,
   );
+
+/** One field is wrong in a way that only the garage's own data can tell. */
+export const badField = (field: string, message: string): Refused =>
+  refuse('badInput', field, message, { fields: [{ field, message }] });
+
+export const signedOut = (): Refused =>
+  refuse('signedOut', null, 'You are signed out; sign in, then send it again.');

@@ -1,14 +1,62 @@
+import { carWithSnapshot, listItems, listLayUps, readGarage } from '@quartermark/db';
+import { itemInput } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { id } from '../asked.ts';
-import type { CarView } from '../views.ts';
+import { inGarage } from '../command/in-garage.ts';
+import { failureViewOf } from '../failure-view-of.ts';
+import { garageViewOf } from '../garage/view-of.ts';
+import { notFoundHere } from '../refused.ts';
+import type { CarView, ItemView } from '../views.ts';
 import type { Asker, World } from '../world.ts';
+import { carOf } from './car-of.ts';
 
 export const carViewInput = z.strictObject({ garageId: id, carId: id });
 
-export async function carView(
-  _world: World,
-  _asker: Asker,
-  _input: z.output<typeof carViewInput>,
+/** A car with its items and what was last computed of it. Nothing is computed here. */
+export function carView(
+  world: World,
+  asker: Asker,
+  { garageId, carId }: z.output<typeof carViewInput>,
 ): Promise<CarView> {
-  throw new Error('carView: under construction');
+  return inGarage(world, asker, garageId, async (tx) => {
+    // sent down one connection without waiting in between
+    const [garage, found, items, layUps] = await Promise.all([
+      readGarage(tx, garageId),
+      carWithSnapshot(tx, garageId, carId),
+      listItems(tx, garageId, carId),
+      listLayUps(tx, garageId, carId),
+    ]);
+    if (!garage || !found) throw notFoundHere('car', 'carId');
+    const { car, snapshot, failure } = found;
+    return {
+      garage: garageViewOf(garage, world.clock.now()),
+      carId,
+      car: carOf(car),
+      revision: car.revision,
+      items: items.map(itemViewOf),
+      layUps: layUps.map(({ id, startOn, endOn }) => ({
+        id,
+        start: startOn,
+        ...(endOn === null ? {} : { end: endOn }),
+      })),
+      version: snapshot?.inputVersion ?? 0,
+      wantedVersion: car.inputVersion,
+      computedAt: snapshot?.computedAt.toISOString() ?? null,
+      engineVersion: snapshot?.engineVersion ?? null,
+      analysis: snapshot?.analysis ?? null,
+      failure: failureViewOf(failure),
+    };
+  });
+}
+
+function itemViewOf(row: {
+  id: string;
+  revision: number;
+  position: number;
+  body: unknown;
+}): ItemView {
+  const { id, revision, position, body } = row;
+  const item = itemInput.safeParse(body);
+  // an item that a later schema faults is shown as it stands
+  return { id, revision, position, item: item.success ? item.data : (body as ItemView['item']) };
 }

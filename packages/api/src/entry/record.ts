@@ -1,24 +1,30 @@
-import { entryInput } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { commandFields } from '../asked.ts';
+import { raise } from '../command/raise.ts';
+import { runCommand } from '../command/run-command.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
-
-/** Questions that a person has answered with "yes, as I wrote it". */
-export const confirmed = z.array(z.enum(['odometerBackwards', 'orderUnclear'])).max(2);
+import { answerFields, entryForGarage } from './entry-for-garage.ts';
+import { writeEntry } from './write-entry.ts';
 
 export const recordEntryInput = z.strictObject({
   ...commandFields,
-  entry: entryInput,
-  confirmed: confirmed.default([]),
-  /** true: it waited on a device without signal, so nobody is there to be asked */
-  queued: z.boolean().default(false),
+  entry: entryForGarage,
+  ...answerFields,
 });
 
-export async function recordEntry(
-  _world: World,
-  _asker: Asker,
-  _input: z.output<typeof recordEntryInput>,
+/** Records something that happened. The id is the client's, so sending it again cannot double it. */
+export function recordEntry(
+  world: World,
+  asker: Asker,
+  input: z.output<typeof recordEntryInput>,
 ): Promise<Written> {
-  throw new Error('recordEntry: under construction');
+  return runCommand(world, asker, 'entry.record', input, async (writing) => {
+    await writeEntry(writing, input.entry, input);
+    return {
+      id: input.entry.id,
+      revision: 1,
+      version: await raise(writing, input.entry.car ?? null),
+    };
+  });
 }

@@ -9,3 +9,6 @@ export const garageFields = {
   distanceUnit: z.enum(['km', 'mi']),
   volumeUnit: z.enum(['l', 'usQt', 'impQt']),
 } as const;
+
+const garageForm = z.strictObject(garageFields);
+export type GarageFields = z.output<typeof garageForm>;

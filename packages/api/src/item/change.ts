@@ -1,8 +1,13 @@
+import { changeItem as changeRow } from '@quartermark/db';
 import { itemInput } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { baseRevision, commandFields, id } from '../asked.ts';
+import { raise } from '../command/raise.ts';
+import { runCommand } from '../command/run-command.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
+import { checkItem } from './check-item.ts';
+import { standingItem } from './standing-item.ts';
 
 export const changeItemInput = z.strictObject({
   ...commandFields,
@@ -11,10 +16,20 @@ export const changeItemInput = z.strictObject({
   item: itemInput,
 });
 
-export async function changeItem(
-  _world: World,
-  _asker: Asker,
-  _input: z.output<typeof changeItemInput>,
+/** Changes an item's name, limits or when it was last known to be good. */
+export function changeItem(
+  world: World,
+  asker: Asker,
+  input: z.output<typeof changeItemInput>,
 ): Promise<Written> {
-  throw new Error('changeItem: under construction');
+  return runCommand(world, asker, 'item.change', input, async (writing) => {
+    const { tx, garage, now, by } = writing;
+    const { itemId, item, baseRevision } = input;
+    await standingItem(writing, itemId, baseRevision);
+    checkItem(writing, item);
+    const change = { garageId: garage.id, id: itemId, baseRevision, at: now, by };
+    const row = await changeRow(tx, { ...change, body: item });
+    if (!row) throw new Error(`could not change item ${itemId}: it changed in a locked garage`);
+    return { id: itemId, revision: row.revision, version: await raise(writing, row.carId) };
+  });
 }

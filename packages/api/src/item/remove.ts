@@ -1,14 +1,26 @@
+import { removeItem as removeRow } from '@quartermark/db';
 import { z } from 'zod';
 import { baseRevision, commandFields, id } from '../asked.ts';
+import { raise } from '../command/raise.ts';
+import { runCommand } from '../command/run-command.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
+import { standingItem } from './standing-item.ts';
 
 export const removeItemInput = z.strictObject({ ...commandFields, itemId: id, baseRevision });
 
-export async function removeItem(
-  _world: World,
-  _asker: Asker,
-  _input: z.output<typeof removeItemInput>,
+/** Takes an item off a car's list. Entries that did it keep saying so. */
+export function removeItem(
+  world: World,
+  asker: Asker,
+  input: z.output<typeof removeItemInput>,
 ): Promise<Written> {
-  throw new Error('removeItem: under construction');
+  return runCommand(world, asker, 'item.remove', input, async (writing) => {
+    const { tx, garage, now, by } = writing;
+    const { itemId, baseRevision } = input;
+    await standingItem(writing, itemId, baseRevision);
+    const row = await removeRow(tx, { garageId: garage.id, id: itemId, baseRevision, at: now, by });
+    if (!row) throw new Error(`could not remove item ${itemId}: it changed in a locked garage`);
+    return { id: itemId, revision: row.revision, version: await raise(writing, row.carId) };
+  });
 }

@@ -1,3 +1,4 @@
+import { findSetup } from '@quartermark/db';
 import type { Context } from '../context.ts';
 
 export type SetupState = {
@@ -9,6 +10,14 @@ export type SetupState = {
   signedInDemo: boolean;
 };
 
-export async function setupState(_ctx: Context): Promise<SetupState> {
-  throw new Error('setupState: under construction');
+/** Where a visitor stands before anything is known of them. */
+export async function setupState(ctx: Context): Promise<SetupState> {
+  const [setup, asker] = await Promise.all([findSetup(ctx.world.db.orm), ctx.whoAsks()]);
+  const ownerExists = setup.ownerAt !== null;
+  return {
+    ownerExists,
+    demoOpen: !ownerExists,
+    signedIn: asker !== null,
+    signedInDemo: asker?.demo ?? false,
+  };
 }

@@ -1,0 +1,18 @@
+import { NotYours, type Tx, withGarage } from '@quartermark/db';
+import { notFoundHere } from '../refused.ts';
+import type { Asker, World } from '../world.ts';
+
+/** Opens a garage for a person; a stranger is told what one is told whose garage does not exist. */
+export async function inGarage<T>(
+  world: World,
+  asker: Asker,
+  garageId: string,
+  fn: (tx: Tx) => Promise<T>,
+): Promise<T> {
+  try {
+    return await withGarage(world.db, { kind: 'user', userId: asker.userId }, garageId, fn);
+  } catch (error) {
+    if (error instanceof NotYours) throw notFoundHere('garage', 'garageId');
+    throw error;
+  }
+}

@@ -1,0 +1,44 @@
+import { carInput, itemInput } from '@quartermark/engine/log';
+import type { SeedGarage, SeedStep } from '@quartermark/seed';
+import { parse } from '../asked.ts';
+import { writeCar } from '../car/add.ts';
+import type { Writing } from '../command/run-command.ts';
+import { rewriteEntry } from '../entry/amend.ts';
+import { type Answers, entryForGarage } from '../entry/entry-for-garage.ts';
+import { buryEntry } from '../entry/remove.ts';
+import { writeEntry } from '../entry/write-entry.ts';
+import { writeItem } from '../item/add.ts';
+
+/** Nobody is there to be asked about an invented odometer. */
+const ANSWERS: Answers = { confirmed: ['odometerBackwards', 'orderUnclear'], queued: true };
+
+/** Writes an invented garage through the verbs, in the order in which its people recorded it. */
+export async function load(writing: Writing, { cars }: SeedGarage): Promise<void> {
+  for (const { id: carId, car, items, entries } of cars) {
+    await writeCar(writing, { carId, car: parse(carInput, car) });
+    for (const { id: itemId, item } of items)
+      await writeItem(writing, { carId, itemId, item: parse(itemInput, item) });
+    const revisions = new Map<string, number>();
+    for (const step of entries) await take(writing, step, revisions);
+  }
+}
+
+async function take(
+  writing: Writing,
+  step: SeedStep,
+  revisions: Map<string, number>,
+): Promise<void> {
+  if ('remove' in step) {
+    const baseRevision = revisions.get(step.remove) ?? 1;
+    await buryEntry(writing, { entryId: step.remove, baseRevision });
+    return;
+  }
+  const entry = parse(entryForGarage, step.entry);
+  if (!('amend' in step)) {
+    await writeEntry(writing, entry, ANSWERS);
+    return;
+  }
+  const baseRevision = revisions.get(step.amend) ?? 1;
+  const amended = { entryId: step.amend, baseRevision, entry, ...ANSWERS };
+  revisions.set(step.amend, await rewriteEntry(writing, amended));
+}
