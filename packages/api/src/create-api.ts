@@ -2,6 +2,7 @@ import { connect } from '@quartermark/db';
 import { type Auth, createAuth } from './auth/create-auth.ts';
 import { type Context, createContext } from './context.ts';
 import { type LiveHub, liveHub } from './live/hub.ts';
+import { type AppRouter, appRouter } from './router.ts';
 import type { Clock, Log, World } from './world.ts';
 
 export type ApiSettings = {
@@ -22,6 +23,7 @@ export type ApiSettings = {
 
 export type Api = {
   auth: Auth;
+  appRouter: AppRouter;
   hub: LiveHub;
   createContext(request: { headers: Headers }): Context;
   close(): Promise<void>;
@@ -38,6 +40,7 @@ export function createApi(settings: ApiSettings): Api {
   const auth = createAuth(world, { secret, origin, port, testBuild });
   return {
     auth,
+    appRouter,
     hub,
     createContext: ({ headers }) => createContext({ world, hub, auth }, headers),
     async close() {

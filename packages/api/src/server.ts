@@ -3,3 +3,4 @@ export { BODY_BYTES_MAX, capped, readCapped } from './read-capped.ts';
 export { type AppRouter, appRouter } from './router.ts';
 export { createCallerFactory } from './trpc.ts';
 export { refusalOf } from './trpc-error.ts';
+export type { Clock, Log } from './world.ts';
