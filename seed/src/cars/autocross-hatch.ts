@@ -134,7 +134,7 @@ function writeAutocrossDays({ log }: CarSheet): void {
   for (const [day, km, number] of AUTOCROSS_DAYS)
     log.record({ day, time: '10:00', number }, runs(1, km));
   const twice = log.record(
-    { day: -64, time: '10:05', number: 9026, recordedDay: -64 },
+    { day: -64, time: '10:00', number: 9026, recordedDay: -64 },
     runs(1, 6, 'Sent from the phone, no idea whether it went through.'),
   );
   log.remove(-63, twice);
