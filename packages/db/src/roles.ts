@@ -50,9 +50,9 @@ function isRace(error: unknown): boolean {
  * @throws RangeError for anything but printable ASCII, which would need RFC 4013 first
  */
 export function scramVerifier(password: string, salt: Uint8Array = randomBytes(16)): string {
-  if (!/^[\x20-\x7e]{8,}$/.test(password))
+  if (!/^[\x20-\x7e]+$/.test(password))
     throw new RangeError(
-      'could not use a role password: it should be at least 8 characters of printable ASCII',
+      'could not use a role password: it should be printable ASCII, and not empty',
     );
   const iterations = 4096;
   const salted = pbkdf2Sync(password, salt, iterations, 32, 'sha256');
