@@ -18,7 +18,12 @@ export async function settleWork(
   if (!done) return;
   await tx
     .update(carWork)
-    .set({ done: done.version, doneEngine: done.engineVersion, attempts: 0 })
+    .set({
+      done: done.version,
+      doneEngine: done.engineVersion,
+      attempts: 0,
+      nextTryAt: sql`now()`,
+    })
     .where(and(eq(carWork.garageId, garageId), eq(carWork.carId, carId)));
   await tx.delete(failure).where(and(eq(failure.garageId, garageId), eq(failure.carId, carId)));
   if (written) await tellSnapshot(tx, { g: garageId, c: carId, v: done.version });

@@ -18,9 +18,10 @@ export function causeOf(error: unknown): string {
   return known ? known[1] : said.slice(0, CAUSE_MAX);
 }
 
-/** The messages of an error and of what caused it, outermost first. */
+/** The messages of an error and of what caused it, outermost first; a query's text helps nobody here. */
 function sayings(error: unknown): string[] {
   if (!(error instanceof Error)) return [String(error)];
+  if (error.message.startsWith('Failed query') && error.cause) return sayings(error.cause);
   const code = 'code' in error && typeof error.code === 'string' ? ` (${error.code})` : '';
   return [`${error.message}${code}`, ...(error.cause === undefined ? [] : sayings(error.cause))];
 }

@@ -29,6 +29,7 @@
  */
 export type { Answer } from './answer.ts';
 export { answerOf } from './answer.ts';
-export { PACE, type Pace } from './lanes.ts';
+export { type Lanes, PACE, type Pace, type Work } from './lanes.ts';
+export { openLanes } from './queue.ts';
 export type { Clock, Engine, Point } from './shop.ts';
 export { type RunningWorker, startWorker, type WorkerOptions } from './start-worker.ts';

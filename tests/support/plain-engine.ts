@@ -1,0 +1,46 @@
+import type { Book } from '@quartermark/engine/log';
+import type { Answer, Engine } from '@quartermark/jobs/worker';
+
+export type PlainEngine = Engine & {
+  /** how many times it was asked */
+  asked: number;
+  /** set to make it fail with this message */
+  failWith: string | null;
+};
+
+/** An engine that only counts a book's entries: for tests of the way an answer takes, not of answers. */
+export function plainEngine(version = 1): PlainEngine {
+  const engine: PlainEngine = {
+    version,
+    asked: 0,
+    failWith: null,
+    answer(book) {
+      engine.asked += 1;
+      if (engine.failWith !== null) throw new Error(engine.failWith);
+      return countEntries(book, version);
+    },
+  };
+  return engine;
+}
+
+function countEntries(book: Book, engineVersion: number): Answer {
+  return {
+    analysis: {
+      schema: 1,
+      engineVersion,
+      car: book.car.id,
+      asOf: book.asOf,
+      flags: [],
+      items: [],
+      laidUp: null,
+      odometer: null,
+      lastLevel: null,
+    },
+    lane: { next: [], odometer: null, level: null, laidUp: null, flags: 0 },
+    urgency: book.entries.length,
+    laidUp: false,
+    overdue: 0,
+    dueSoon: 0,
+    notOnRecord: 0,
+  };
+}
