@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { ActionBar } from './ActionBar.tsx';
 import styles from './PageAnswer.module.css';
 
 type PageAnswerProps = {
@@ -8,15 +9,20 @@ type PageAnswerProps = {
   children: ReactNode;
   /** a line below, such as when it was computed */
   beneath?: ReactNode;
+  /** the main action of the screen, in an `ActionBar` */
+  action?: ReactNode;
 };
 
 /** The first thing on a screen: the question answered in words. */
-export function PageAnswer({ about, children, beneath }: PageAnswerProps) {
+export function PageAnswer({ about, children, beneath, action }: PageAnswerProps) {
   return (
     <header className={styles.answer}>
-      <p className={styles.about}>{about}</p>
-      <h1>{children}</h1>
-      {beneath ? <div className={styles.beneath}>{beneath}</div> : null}
+      <div className={styles.words}>
+        <p className={styles.about}>{about}</p>
+        <h1>{children}</h1>
+        {beneath ? <div className={styles.beneath}>{beneath}</div> : null}
+      </div>
+      {action ? <ActionBar>{action}</ActionBar> : null}
     </header>
   );
 }

@@ -12,7 +12,8 @@
  * - `StateWord {kind, words, detail?}`, `StateMark {kind}`: `kind` is the `mark` that `itemWords` of the
  *   engine's display gives, or `laidUp`.
  * - `Amount {figure, unit, size?: body|large}`: tabular figures, the unit beside them.
- * - `PageAnswer {about, children, beneath?}`: first thing on every screen, the answer as its heading.
+ * - `PageAnswer {about, children, beneath?, action?}`: first thing on every screen, the answer as its
+ *   heading; `action` is the screen's main button, at the foot of a phone (`ActionBar`).
  * - `Why {of, children}`: reasons, opened on demand. `Dialog {open, onOpenChange, title, description?,
  *   actions}`. `useToast()({words, detail?, undo?, tone?, id?})`.
  * - `Notice {tone?: plain|alarm|caution, title?, actions?}`, `EmptyState {title, children, actions?}`,
@@ -22,6 +23,7 @@
  * names one; in a `Notice` at the button if it concerns the whole form; in a toast if it came from a
  * press that has no form (undo, retry); by the route's `error.tsx` if the page has nothing to show.
  */
+export { ActionBar } from './ActionBar.tsx';
 export { Amount } from './Amount.tsx';
 export { Button } from './Button.tsx';
 export { ButtonLink } from './ButtonLink.tsx';

@@ -7,7 +7,6 @@ import type { Route } from 'next';
 import { useState } from 'react';
 import { useTRPC } from '../client/trpc.ts';
 import { Button, ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
-import { ActionBar } from '../frame/ActionBar.tsx';
 import { CarRow } from './CarRow.tsx';
 import styles from './GarageScreen.module.css';
 import { holdOrder } from './hold-order.ts';
@@ -25,11 +24,14 @@ export function GarageScreen({ garageId }: { garageId: string }) {
   const proper = data.pages.flatMap((page) => page.rows);
   const { rows, moved, sortAgain } = useHeldOrder(proper);
   const answer = garageAnswer({ cars: latest.cars, needsAHand: latest.needsAHand, rows: proper });
-  const record = `/g/${garageId}/record` as Route;
 
   return (
     <>
-      <PageAnswer about={garage.name} beneath={`${formatDay(garage.today)}, ${garage.zone}`}>
+      <PageAnswer
+        about={garage.name}
+        beneath={`${formatDay(garage.today)}, ${garage.zone}`}
+        action={latest.cars > 0 ? <WhatHappened garageId={garageId} /> : null}
+      >
         {answer}
       </PageAnswer>
       {latest.cars === 0 ? (
@@ -59,14 +61,17 @@ export function GarageScreen({ garageId }: { garageId: string }) {
               </Button>
             </div>
           ) : null}
-          <ActionBar>
-            <ButtonLink href={record} look="main">
-              What happened
-            </ButtonLink>
-          </ActionBar>
         </>
       )}
     </>
+  );
+}
+
+function WhatHappened({ garageId }: { garageId: string }) {
+  return (
+    <ButtonLink href={`/g/${garageId}/record` as Route} look="main">
+      What happened
+    </ButtonLink>
   );
 }
 

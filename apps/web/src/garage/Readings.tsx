@@ -16,28 +16,24 @@ export function Readings({ lane, unit, garage }: ReadingsProps) {
   const { odometer, level, flags } = lane;
   return (
     <dl className={styles.readings}>
-      <div>
-        <dt>Odometer</dt>
-        <dd>
-          {odometer ? (
-            <>
-              <span className={styles.figure}>{formatDistance(odometer.readingKm, unit)}</span>, on{' '}
-              {formatDay(odometer.on)}
-            </>
-          ) : (
-            'not on record'
-          )}
-        </dd>
-      </div>
-      <div>
-        <dt>Oil on the stick</dt>
-        <dd>{level ? stickWords(level, garage) : 'not on record'}</dd>
-      </div>
+      <dt>Odometer</dt>
+      <dd>
+        {odometer ? (
+          <>
+            <span className={styles.figure}>{formatDistance(odometer.readingKm, unit)}</span>, on{' '}
+            {formatDay(odometer.on)}
+          </>
+        ) : (
+          'not on record'
+        )}
+      </dd>
+      <dt>Oil on the stick</dt>
+      <dd>{level ? stickWords(level, garage) : 'not on record'}</dd>
       {flags > 0 ? (
-        <div>
+        <>
           <dt>Log</dt>
           <dd>{flags === 1 ? '1 entry needs a look' : `${flags} entries need a look`}</dd>
-        </div>
+        </>
       ) : null}
     </dl>
   );

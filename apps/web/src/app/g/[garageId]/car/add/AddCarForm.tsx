@@ -6,8 +6,10 @@ import { useRouter } from 'next/navigation';
 import { Controller, type UseFormReturn, useForm } from 'react-hook-form';
 import {
   Button,
+  ButtonLink,
   Choice,
   DateField,
+  Notice,
   SelectField,
   TextField,
 } from '../../../../../components/index.ts';
@@ -48,12 +50,11 @@ export function AddCarForm({ garage }: { garage: GarageView }) {
   const router = useRouter();
   const form = useForm<CarFields>({ defaultValues: emptyCar(garage.distanceUnit, garage.today) });
   const forget = useDraft(`car-add:${garage.id}`, form);
-  const { add, busy, trouble, carSaved } = useAddCar(garage);
+  const { add, busy, trouble, savedCarId } = useAddCar(garage, forget);
 
   async function save(fields: CarFields) {
     const carId = await add(fields);
     if (carId === null) return;
-    forget();
     router.push(`/g/${garage.id}/car/${carId}` as Route);
   }
 
@@ -65,10 +66,22 @@ export function AddCarForm({ garage }: { garage: GarageView }) {
       trouble={trouble}
       actions={
         <Button type="submit" look="main" busy={busy} busyWords="Saving …">
-          {carSaved ? 'Save the reading' : 'Add the car'}
+          {savedCarId ? 'Save the reading' : 'Add the car'}
         </Button>
       }
     >
+      {savedCarId && trouble ? (
+        <Notice
+          title="The car is in the garage; only its reading is not saved yet."
+          actions={
+            <ButtonLink href={`/g/${garage.id}/car/${savedCarId}` as Route}>
+              Go on without it
+            </ButtonLink>
+          }
+        >
+          Mend what stands beside the reading and press again.
+        </Notice>
+      ) : null}
       <FormSection title="The car">
         <TextField
           label="Name"

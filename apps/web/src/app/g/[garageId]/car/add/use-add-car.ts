@@ -11,8 +11,10 @@ import { type CarFields, carDraft } from './car-fields.ts';
 /**
  * Adds a car, then its first odometer reading: two commands. Their ids are made once, so pressing again
  * after a refused reading, or after no answer, does only what is still to be done.
+ *
+ * @param onCarSaved called once the car is in the garage, before its reading is sent
  */
-export function useAddCar(garage: GarageView) {
+export function useAddCar(garage: GarageView, onCarSaved: () => void) {
   const trpc = useTRPC();
   const client = useQueryClient();
   const ids = useRef<{ carId: string; entryId: string } | null>(null);
@@ -26,6 +28,7 @@ export function useAddCar(garage: GarageView) {
     if (!carSaved) {
       if (!(await car.send({ carId, car: carDraft(fields) }))) return null;
       setCarSaved(true);
+      onCarSaved();
     }
     if (fields.reading.trim() !== '') {
       const read = {
@@ -46,6 +49,6 @@ export function useAddCar(garage: GarageView) {
     add,
     busy: car.busy || entry.busy,
     trouble: car.trouble ?? entry.trouble,
-    carSaved,
+    savedCarId: carSaved ? (ids.current?.carId ?? null) : null,
   };
 }

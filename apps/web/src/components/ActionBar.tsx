@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import styles from './ActionBar.module.css';
 
-/** The main action of a page: within a thumb's reach on a phone, at the foot of the page elsewhere. */
+/** The main action of a screen: at the foot of a phone within the thumb's reach, in the text elsewhere. */
 export function ActionBar({ children }: { children: ReactNode }) {
   return <div className={styles.bar}>{children}</div>;
 }
