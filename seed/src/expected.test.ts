@@ -1,5 +1,6 @@
 import { type Analysis, analyseBook, isAmountLimit, type LimitResult } from '@quartermark/engine';
 import { daysBetween } from '@quartermark/engine/calendar';
+import { itemWords, whySentence } from '@quartermark/engine/display';
 import type { Book } from '@quartermark/engine/log';
 import { KM_PER_UNIT, LITRES_PER_UNIT } from '@quartermark/engine/units';
 import { describe, expect, test } from 'vitest';
@@ -156,6 +157,20 @@ describe('expected.json', () => {
   test.each(expected.facts)('demoGarage() holds each entry that $id rests on', (fact) => {
     const ids = of(books, fact.car).entries.map(({ id }) => id);
     for (const id of fact.evidence) expect(ids).toContain(id);
+  });
+
+  test.each(
+    expected.facts.filter(({ expect: { measure, state } }: { expect: Expect }) => measure ?? state),
+  )('whySentence() and itemWords() say the words of $id', (fact) => {
+    const book = of(books, fact.car);
+    const { laidUp, items } = of(analyses, fact.car);
+    const item = book.items.find(({ name }) => name === fact.item);
+    const result = items.find(({ id }) => id === item?.id);
+    if (result === undefined) throw new RangeError(`${fact.car} has no item "${fact.item}"`);
+    const { word, detail } = itemWords(result, item, book.car.unit, laidUp !== null);
+    const about = { service: result.service, item, unit: book.car.unit };
+    const why = result.limits.map((limit) => whySentence(limit, about));
+    expect([word, detail, ...why].join(' ')).toContain(fact.text);
   });
 
   test('analyseBook() finds nothing odd in the books but what was put there', () => {
