@@ -17,11 +17,11 @@ export function Masthead({ theme, children }: MastheadProps) {
       <a href="#content" className={styles.skip}>
         Skip to the content
       </a>
-      <div className={styles.masthead}>
+      <header className={styles.masthead}>
         <Wordmark />
         {children}
         <ThemeSwitch painted={theme} />
-      </div>
+      </header>
     </>
   );
 }

@@ -1,10 +1,10 @@
+import { refusalOf } from '@quartermark/api/server';
 import { dehydrate, type QueryClient } from '@tanstack/react-query';
 import { createTRPCOptionsProxy } from '@trpc/tanstack-react-query';
 import { headers } from 'next/headers';
 import { notFound } from 'next/navigation';
 import { cache } from 'react';
 import { makeQueryClient } from '../client/query-client.ts';
-import { refusalWords } from '../client/refusal-words.ts';
 import { env } from '../env.ts';
 import { api } from './api.ts';
 
@@ -45,11 +45,9 @@ export async function orNotFound<T>(asking: Promise<T>): Promise<T> {
 }
 
 function isNotFound(error: unknown): boolean {
-  const cause = error instanceof Error ? error.cause : null;
-  const refusal =
-    refusalWords(error).refusal ??
-    (cause && typeof cause === 'object' && 'refusal' in cause
-      ? (cause.refusal as { code: string })
-      : null);
-  return refusal?.code === 'notFound' || refusal?.code === 'badInput';
+  const refusal = refusalOf(error);
+  // an id in the address that is none at all is as good as one that leads nowhere
+  const noId =
+    refusal?.code === 'badInput' && /^(garage|car|entry|item)Id$/.test(refusal.field ?? '');
+  return refusal?.code === 'notFound' || noId;
 }

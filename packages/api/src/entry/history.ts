@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
 import { readCursor, writeCursor } from '../cursor.ts';
+import { pageFields } from '../page-fields.ts';
 import { notFoundHere } from '../refused.ts';
 import type { HistoryPage } from '../views.ts';
 import type { Asker, World } from '../world.ts';
@@ -17,7 +18,7 @@ export const entryHistoryInput = z.strictObject({
   text: z.string().trim().max(200).optional(),
   /** removed entries too */
   removed: z.boolean().optional(),
-  cursor: z.string().max(200).nullish(),
+  ...pageFields,
 });
 
 const place = z.strictObject({ on: civilDate, recorded: z.int() });

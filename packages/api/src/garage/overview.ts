@@ -4,6 +4,7 @@ import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
 import { readCursor, writeCursor } from '../cursor.ts';
 import { failureViewOf } from '../failure-view-of.ts';
+import { pageFields } from '../page-fields.ts';
 import { notFoundHere } from '../refused.ts';
 import type { OverviewPage, OverviewRow } from '../views.ts';
 import type { Asker, World } from '../world.ts';
@@ -11,7 +12,7 @@ import { garageViewOf } from './view-of.ts';
 
 export const garageOverviewInput = z.strictObject({
   garageId: id,
-  cursor: z.string().max(200).nullish(),
+  ...pageFields,
 });
 
 const place = z.strictObject({ urgency: z.int().nullable(), carId: id });
