@@ -12,6 +12,7 @@ export function useVisible(): boolean {
   return useSyncExternalStore(
     watch,
     () => document.visibilityState === 'visible',
-    () => false,
+    // a page is asked for by someone who looks
+    () => true,
   );
 }

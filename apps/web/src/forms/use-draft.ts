@@ -15,6 +15,7 @@ export function useDraft<V extends FieldValues>(key: string, form: UseFormReturn
   const name = `quartermark:${key}`;
 
   useEffect(() => {
+    forgotten.current = false;
     const kept = readDraft<V>(name);
     if (kept) form.reset({ ...form.getValues(), ...kept }, { keepDefaultValues: true });
     const stop = form.subscribe({

@@ -1,7 +1,9 @@
 'use client';
 
+import { useQueryErrorResetBoundary } from '@tanstack/react-query';
 import type { Route } from 'next';
-import { usePathname } from 'next/navigation';
+import { usePathname, useRouter } from 'next/navigation';
+import { startTransition } from 'react';
 import { refusalWords } from '../client/refusal-words.ts';
 import { Button, ButtonLink, PageAnswer } from '../components/index.ts';
 import styles from './Trouble.module.css';
@@ -11,7 +13,15 @@ type TroubleProps = { error: Error & { digest?: string }; retry: () => void };
 /** What a page shows when it has nothing else to show. */
 export function Trouble({ error, retry }: TroubleProps) {
   const here = usePathname();
+  const router = useRouter();
+  const { reset } = useQueryErrorResetBoundary();
   const { message, refusal } = refusalWords(error);
+  const again = () =>
+    startTransition(() => {
+      reset();
+      router.refresh();
+      retry();
+    });
   const signedOut = refusal?.code === 'signedOut';
   return (
     <>
@@ -26,7 +36,7 @@ export function Trouble({ error, retry }: TroubleProps) {
             Sign in
           </ButtonLink>
         ) : (
-          <Button look="main" onClick={retry}>
+          <Button look="main" onClick={again}>
             Try again
           </Button>
         )}

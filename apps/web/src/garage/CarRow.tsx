@@ -18,7 +18,12 @@ export function CarRow({ row, garage }: CarRowProps) {
     <li className={styles.row}>
       <div className={styles.name}>
         <h2>
-          <Link href={`/g/${garage.id}/car/${row.carId}` as Route} className={styles.link}>
+          <Link
+            href={`/g/${garage.id}/car/${row.carId}` as Route}
+            // a list of hundreds would have the server render hundreds of pages nobody asked for
+            prefetch={false}
+            className={styles.link}
+          >
             {row.name}
           </Link>
         </h2>

@@ -28,7 +28,7 @@ export function Readings({ lane, unit, garage }: ReadingsProps) {
         )}
       </dd>
       <dt>Oil on the stick</dt>
-      <dd>{level ? stickWords(level, garage) : 'not on record'}</dd>
+      <dd>{level ? <Stick level={level} garage={garage} /> : 'not on record'}</dd>
       {flags > 0 ? (
         <>
           <dt>Log</dt>
@@ -39,7 +39,27 @@ export function Readings({ lane, unit, garage }: ReadingsProps) {
   );
 }
 
-function stickWords(level: NonNullable<Lane['level']>, garage: GarageView): string {
+type StickProps = { level: NonNullable<Lane['level']>; garage: GarageView };
+
+/** Common practice, no source: neither too little nor too much is driven on, and a cold stick may mislead. */
+function Stick({ level, garage }: StickProps) {
+  const words = stickWords(level, garage);
+  if (!outsideTheMarks(level)) return words;
+  return (
+    <>
+      <strong>{words}.</strong> Check by the manual’s procedure before the next start.
+    </>
+  );
+}
+
+function outsideTheMarks(level: StickProps['level']): boolean {
+  if (level.changedSince) return false;
+  const read = levelWords(level);
+  const low = read === 'none on the stick' || read === 'below MIN';
+  return read === 'over MAX' || (low && level.addedSinceL === 0);
+}
+
+function stickWords(level: StickProps['level'], garage: GarageView): string {
   const read = `${levelWords(level)}, read ${daysAgo(level.on, garage.today)}`;
   if (level.changedSince) return `${read}; oil changed since`;
   if (level.addedSinceL > 0)
