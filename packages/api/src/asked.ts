@@ -11,6 +11,9 @@ export const baseRevision = z.int().positive();
 
 const SHOWN_MAX = 40;
 
+/** Fields whose value no message repeats. */
+const SECRET = /password|token/i;
+
 function shown(value: unknown): string {
   const text = typeof value === 'string' ? `"${value}"` : (JSON.stringify(value) ?? 'nothing');
   return text.length > SHOWN_MAX ? `${text.slice(0, SHOWN_MAX)}...` : text;
@@ -71,7 +74,8 @@ function fieldError(issue: z.core.$ZodIssue, input: unknown): { field: string; m
   const field = issue.path.map(String).join('.');
   const value = at(input, issue.path);
   const where = field === '' ? 'the request' : field;
-  const said = value === undefined ? '' : ` (was ${shown(value)})`;
+  const hidden = value === undefined || issue.path.some((key) => SECRET.test(String(key)));
+  const said = hidden ? '' : ` (was ${shown(value)})`;
   return { field, message: `${where}: ${sentence(issue, value)}${said}` };
 }
 
