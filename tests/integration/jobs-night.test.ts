@@ -75,6 +75,20 @@ describe.each(BACKENDS)('the night', ({ backend, here }) => {
       );
     });
 
+    test('a garage that moves west goes back a day and its answers with it', async () => {
+      const garage = await new JobsGarage(bench.app, 'Pacific/Auckland').found();
+      const carId = await garage.addCar();
+      // 11 March in Auckland (UTC+13), 10 March in Honolulu (UTC-10)
+      const clock = clockAt('2026-03-10T12:00:00Z');
+      await bench.start({ engine: plainEngine(), clock });
+      await bench.snapshotAt(carId, 2, garage);
+      expect(await asOf(garage, carId)).toBe('2026-03-11');
+      await garage.moveTo('Pacific/Honolulu', clock.now());
+      await bench.snapshotAt(carId, 3, garage);
+      expect(await asOf(garage, carId)).toBe('2026-03-10');
+      expect(await bench.ledger.nextDayOf(garage.id)).toBe('2026-03-11T10:00:00.000Z');
+    });
+
     test('a car that fails in the night leaves a row and the others begin their day', async () => {
       const garage = await new JobsGarage(bench.app).found();
       const bad = await garage.addCar();

@@ -90,6 +90,33 @@ describe.each(BACKENDS)('a recompute', ({ backend, here }) => {
       expect(engine.asked).toBe(1);
     });
 
+    test('recompute() goes on after every connection to the database was cut', async () => {
+      await bench.start({ engine: plainEngine(), pace: { pollMs: 500 } });
+      const carId = await bench.garage.addCar();
+      await bench.snapshotAt(carId, 2);
+      expect(await bench.ledger.cutWorkerOff()).toBeGreaterThan(1);
+      const version = await bench.garage.record(carId, 38_100);
+      await bench.snapshotAt(carId, version);
+      // and is woken again, not only polled
+      const next = await bench.garage.record(carId, 38_200);
+      await bench.snapshotAt(carId, next);
+    });
+
+    test('recompute() by two workers at once ends at the last version of every car', async () => {
+      await Promise.all([
+        bench.start({ engine: plainEngine() }),
+        bench.start({ engine: plainEngine() }),
+      ]);
+      const cars = [await bench.garage.addCar(), await bench.garage.addCar()];
+      const last = new Map<string, number>();
+      for (let entry = 1; entry <= 20; entry += 1)
+        for (const carId of cars) last.set(carId, await bench.garage.record(carId, 38_000 + entry));
+      for (const [carId, version] of last) {
+        const snapshot = await bench.snapshotAt(carId, version);
+        expect(snapshot.urgency).toBe(20);
+      }
+    });
+
     test('recompute() that was overtaken never puts back an older answer', async () => {
       const carId = await bench.garage.addCar();
       const gate = holdOnce('beforeWrite');

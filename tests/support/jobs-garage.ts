@@ -7,6 +7,7 @@ import {
   insertItem,
   nextRecorded,
   schema,
+  setGarageDay,
   type Tx,
   withGarage,
 } from '@quartermark/db';
@@ -112,6 +113,20 @@ export class JobsGarage {
       await wantRecompute(tx, this.id, [carId]);
     });
     return id;
+  }
+
+  /** Moves the garage to another zone, with all that hangs on it. */
+  moveTo(zone: string, now: Date): Promise<void> {
+    const { garage } = schema;
+    return this.inside(async (tx) => {
+      await tx.update(garage).set({ zone }).where(eq(garage.id, this.id));
+      await setGarageDay(tx, {
+        garageId: this.id,
+        zone,
+        nextDayAt: new Date(nextMidnight(now, zone)),
+      });
+      await wantRecompute(tx, this.id, 'all');
+    });
   }
 
   removeCar(carId: string): Promise<void> {

@@ -71,6 +71,15 @@ export class JobsLedger {
       .where(eq(garageDay.garageId, garageId));
   }
 
+  /** Cuts every connection of the worker's role, as a restart of the server would. */
+  async cutWorkerOff(): Promise<number> {
+    const cut = await this.db.orm.execute(
+      sql`select pg_terminate_backend(pid) from pg_stat_activity
+           where usename = 'job' and datname = current_database()`,
+    );
+    return cut.length;
+  }
+
   /** Throws away whatever the queue holds in PostgreSQL, schedules included. */
   async emptyQueue(): Promise<void> {
     await this.db.orm.execute(
