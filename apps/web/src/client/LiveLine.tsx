@@ -2,7 +2,10 @@
 
 import { type QueryKey, useQueryClient } from '@tanstack/react-query';
 import { useSubscription } from '@trpc/tanstack-react-query';
+import { usePathname } from 'next/navigation';
 import { useEffect, useRef } from 'react';
+import { useToast } from '../components/index.ts';
+import { refusalWords } from './refusal-words.ts';
 import { useTRPC } from './trpc.ts';
 import { useVisible } from './use-visible.ts';
 
@@ -15,6 +18,8 @@ export function LiveLine({ garageId }: { garageId: string }) {
   const client = useQueryClient();
   const visible = useVisible();
   const hidden = useRef(false);
+  const toast = useToast();
+  const here = usePathname();
 
   const anew = (queryKey: QueryKey) => void client.invalidateQueries({ queryKey });
   const everything = () => {
@@ -23,7 +28,7 @@ export function LiveLine({ garageId }: { garageId: string }) {
     anew(trpc.entry.pathKey());
   };
 
-  useSubscription(
+  const { status } = useSubscription(
     trpc.live.changes.subscriptionOptions(
       { garageId },
       {
@@ -36,6 +41,17 @@ export function LiveLine({ garageId }: { garageId: string }) {
           anew(trpc.car.lastValues.queryKey({ garageId, carId }));
           anew(trpc.entry.pathKey());
         },
+        onError(error) {
+          const { message, refusal } = refusalWords(error);
+          const signIn = () => window.location.assign(`/sign-in?to=${encodeURIComponent(here)}`);
+          toast({
+            id: 'live-line',
+            tone: 'alarm',
+            words: 'This page no longer keeps up.',
+            detail: message,
+            ...(refusal?.code === 'signedOut' ? { undo: { words: 'Sign in', run: signIn } } : {}),
+          });
+        },
       },
     ),
   );
@@ -46,5 +62,31 @@ export function LiveLine({ garageId }: { garageId: string }) {
     hidden.current = !visible;
   }, [visible]);
 
+  useLineWords(visible && status === 'connecting');
   return null;
+}
+
+const SILENCE_MS = 5000;
+
+/** Says that the line is down once that has lasted, and that it is back. */
+function useLineWords(down: boolean): void {
+  const toast = useToast();
+  const said = useRef(false);
+  useEffect(() => {
+    if (!down && said.current) {
+      said.current = false;
+      toast({ id: 'live-line', words: 'The line to the server is back.' });
+    }
+    if (!down) return;
+    const timer = setTimeout(() => {
+      said.current = true;
+      toast({
+        id: 'live-line',
+        tone: 'alarm',
+        words: 'No line to the server.',
+        detail: 'What you see may be out of date. It is dialled again by itself.',
+      });
+    }, SILENCE_MS);
+    return () => clearTimeout(timer);
+  }, [down, toast]);
 }

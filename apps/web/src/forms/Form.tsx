@@ -2,6 +2,7 @@ import type { FormEventHandler, ReactNode } from 'react';
 import type { Trouble } from '../client/refusal-words.ts';
 import { Notice } from '../components/index.ts';
 import styles from './Form.module.css';
+import { namedMessage } from './field-words.ts';
 
 type FormProps = {
   onSubmit: FormEventHandler<HTMLFormElement>;
@@ -36,7 +37,7 @@ function FormTrouble({ trouble }: { trouble: Trouble }) {
       </p>
       <ul>
         {Object.entries(trouble.fields).map(([field, message]) => (
-          <li key={field}>{message}</li>
+          <li key={field}>{namedMessage(field, message)}</li>
         ))}
       </ul>
     </Notice>

@@ -29,6 +29,8 @@ const EMPTY: OwnerFields = {
   volumeUnit: 'l',
 };
 
+const filled = (what: string) => (text: string) => text.trim() !== '' || `Fill in ${what}.`;
+
 type OwnerFormProps = {
   token: string;
   missing: string | null;
@@ -53,7 +55,8 @@ export function OwnerForm({ token, missing, onTokenError }: OwnerFormProps) {
     setTrouble(refused);
   }
 
-  const wrong = (field: keyof OwnerFields) => trouble?.fields[field];
+  const wrong = (field: keyof OwnerFields) =>
+    formState.errors[field]?.message ?? trouble?.fields[field];
   return (
     <Form
       label="The owner and the garage"
@@ -76,14 +79,14 @@ export function OwnerForm({ token, missing, onTokenError }: OwnerFormProps) {
           label="Your name"
           autoComplete="name"
           error={wrong('name')}
-          {...register('name')}
+          {...register('name', { validate: filled('your name') })}
         />
         <TextField
           label="E-mail address"
           type="email"
           autoComplete="username"
           error={wrong('email')}
-          {...register('email')}
+          {...register('email', { validate: filled('an address to sign in with') })}
         />
       </FormPair>
       <TextField
@@ -92,13 +95,13 @@ export function OwnerForm({ token, missing, onTokenError }: OwnerFormProps) {
         autoComplete="new-password"
         hint="At least 10 characters; length counts, not signs."
         error={wrong('password')}
-        {...register('password')}
+        {...register('password', { validate: filled('a password') })}
       />
       <TextField
         label="Name of the garage"
         hint="Such as the street it stands in, or the club."
         error={wrong('garageName')}
-        {...register('garageName')}
+        {...register('garageName', { validate: filled('a name for the garage') })}
       />
       <ZoneField
         label="Time zone of the garage"

@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { fieldWords, namedMessage } from './field-words.ts';
+
+test.each([
+  ['entry.odometer.text', 'Odometer'],
+  ['email', 'Email'],
+  ['garageName', 'Garage name'],
+  ['item.limits.0.value', 'Value'],
+  ['text', 'Text'],
+])('fieldWords() reads %s as %s', (path, words) => {
+  expect(fieldWords(path)).toBe(words);
+});
+
+test('namedMessage() names the field once', () => {
+  expect(namedMessage('email', 'Must be an address')).toBe('Email: must be an address');
+  expect(namedMessage('entry.odometer.text', 'Odometer: "x" is no number')).toBe(
+    'Odometer: "x" is no number',
+  );
+});
