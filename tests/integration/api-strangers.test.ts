@@ -1,0 +1,175 @@
+import { randomUUID } from 'node:crypto';
+import { TRPCError } from '@trpc/server';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type Caller, cookieOf, type Home, home, PASSWORD, refused } from '../support/api-house.ts';
+import { signUpMember } from '../support/api-stranger.ts';
+
+let at: Home;
+let stranger: Caller;
+/** a garage, car, item and entry of the stranger's own */
+let own: { garageId: string; carId: string };
+const theirs: { itemId: string; entryId: string } = { itemId: randomUUID(), entryId: randomUUID() };
+
+beforeAll(async () => {
+  at = await home('api strangers');
+  const itemId = theirs.itemId;
+  const item = { name: 'Belts', limits: [{ measure: 'months' as const, value: 60 }] };
+  await at.me.item.add({ ...command(at.garageId), carId: at.carId, itemId, item });
+  await at.record(at.draft('note', { id: theirs.entryId, note: 'Private.' }));
+  const email = 'stranger@elsewhere.example';
+  await signUpMember(at, { email });
+  stranger = at.caller(cookieOf(await at.post('/sign-in/email', { email, password: PASSWORD })));
+  const made = await stranger.garage.create({
+    ...command(randomUUID()),
+    name: 'South shed',
+    zone: 'Europe/Oslo',
+    distanceUnit: 'km',
+    volumeUnit: 'l',
+  });
+  own = { garageId: made.id, carId: randomUUID() };
+  await stranger.car.add({
+    ...command(own.garageId),
+    carId: own.carId,
+    car: { name: 'Own', unit: 'km' },
+  });
+});
+afterAll(() => at.close());
+
+const command = (garageId: string) => ({ garageId, commandId: randomUUID() });
+type Ids = { garageId: string; carId: string; itemId: string; entryId: string };
+
+const item = { name: 'Oil', limits: [{ measure: 'months' as const, value: 12 }] };
+const note = (car: string, id: string = randomUUID()) => ({
+  id,
+  kind: 'note' as const,
+  on: '2026-06-01',
+  zone: 'Europe/Oslo',
+  car,
+  note: 'Hm.',
+});
+const settings = { name: 'x', zone: 'Europe/Oslo', distanceUnit: 'km', volumeUnit: 'l' } as const;
+
+/** Every procedure that takes an id of a garage. */
+const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
+  'garage.overview': ({ garageId }) => stranger.garage.overview({ garageId }),
+  'garage.change': ({ garageId }) =>
+    stranger.garage.change({ ...command(garageId), baseRevision: 1, ...settings }),
+  'car.view': ({ garageId, carId }) => stranger.car.view({ garageId, carId }),
+  'car.lastValues': ({ garageId, carId }) => stranger.car.lastValues({ garageId, carId }),
+  'car.change': ({ garageId, carId }) =>
+    stranger.car.change({
+      ...command(garageId),
+      carId,
+      baseRevision: 1,
+      car: { name: 'x', unit: 'km' },
+    }),
+  'item.add': ({ garageId, carId }) =>
+    stranger.item.add({ ...command(garageId), carId, itemId: randomUUID(), item }),
+  'item.change': ({ garageId, itemId }) =>
+    stranger.item.change({ ...command(garageId), itemId, baseRevision: 1, item }),
+  'item.remove': ({ garageId, itemId }) =>
+    stranger.item.remove({ ...command(garageId), itemId, baseRevision: 1 }),
+  'entry.record': ({ garageId, carId }) =>
+    stranger.entry.record({ ...command(garageId), entry: note(carId) }),
+  'entry.amend': ({ garageId, carId, entryId }) =>
+    stranger.entry.amend({
+      ...command(garageId),
+      entryId,
+      baseRevision: 1,
+      entry: note(carId, entryId),
+    }),
+  'entry.remove': ({ garageId, entryId }) =>
+    stranger.entry.remove({ ...command(garageId), entryId, baseRevision: 1 }),
+  'entry.history': ({ garageId, carId }) => stranger.entry.history({ garageId, carId }),
+  'entry.revisions': ({ garageId, entryId }) => stranger.entry.revisions({ garageId, entryId }),
+  'entry.one': ({ garageId, entryId }) => stranger.entry.one({ garageId, entryId }),
+  'work.retry': ({ garageId, carId }) => stranger.work.retry({ ...command(garageId), carId }),
+  'live.changes': async ({ garageId }) => {
+    const events = await stranger.live.changes({ garageId });
+    return events[Symbol.asyncIterator]().next();
+  },
+};
+
+const nowhere = (): Ids => ({
+  garageId: randomUUID(),
+  carId: randomUUID(),
+  itemId: randomUUID(),
+  entryId: randomUUID(),
+});
+
+test.each(Object.keys(askings))(
+  '%s tells a stranger of another garage what it tells of an id that does not exist',
+  async (name) => {
+    const ask = askings[name];
+    if (!ask) throw new Error(`no asking for ${name}`);
+    const real = await refused(ask({ garageId: at.garageId, carId: at.carId, ...theirs }));
+    const none = await refused(ask(nowhere()));
+    expect(real).toEqual(none);
+    expect(real.code).toBe('notFound');
+  },
+);
+
+test.each(Object.keys(askings).filter((name) => !/^(garage|live)\./.test(name)))(
+  '%s in one’s own garage tells of another garage’s ids what it tells of none',
+  async (name) => {
+    const ask = askings[name];
+    if (!ask) throw new Error(`no asking for ${name}`);
+    const { garageId } = own;
+    const real = await refused(ask({ ...theirs, garageId, carId: at.carId }));
+    const none = await refused(ask({ ...nowhere(), garageId }));
+    expect(real).toEqual(none);
+    expect(real.code).toBe('notFound');
+  },
+);
+
+test('every procedure of the api is asked as a stranger', () => {
+  const made = Object.keys(at.api.appRouter._def.procedures);
+  // of oneself, of a new thing, or open to anyone
+  const without = ['setup.state', 'garage.mine', 'garage.create', 'car.add'];
+  expect(made.filter((name) => !without.includes(name)).sort()).toEqual(
+    Object.keys(askings).sort(),
+  );
+});
+
+test('the same ids can be used in two garages, and neither learns of the other', async () => {
+  const { garageId } = own;
+  await stranger.car.add({
+    ...command(garageId),
+    carId: at.carId,
+    car: { name: 'Twin', unit: 'mi' },
+  });
+  await stranger.item.add({ ...command(garageId), carId: at.carId, itemId: theirs.itemId, item });
+  await stranger.entry.record({ ...command(garageId), entry: note(at.carId, theirs.entryId) });
+  expect((await at.me.car.view({ garageId: at.garageId, carId: at.carId })).car.name).toBe(
+    'Brindle 2',
+  );
+  const mine = await at.me.entry.one({ garageId: at.garageId, entryId: theirs.entryId });
+  expect(mine.entry.note).toBe('Private.');
+});
+
+test('garage.create with the id of another’s garage makes one’s own and says nothing', async () => {
+  const made = await stranger.garage.create({ ...command(at.garageId), ...settings });
+  expect(made.id).not.toBe(at.garageId);
+  expect((await stranger.garage.mine()).map((garage) => garage.id)).not.toContain(at.garageId);
+});
+
+test('garage.create sent twice at once makes one garage', async () => {
+  const input = { ...command(randomUUID()), ...settings, name: 'Twice' };
+  const [one, two] = await Promise.all([
+    stranger.garage.create(input),
+    stranger.garage.create(input),
+  ]);
+  expect(two).toEqual(one);
+  const named = (await stranger.garage.mine()).filter((garage) => garage.name === 'Twice');
+  expect(named).toHaveLength(1);
+  const other = refused(stranger.garage.create({ ...input, name: 'Thrice' }));
+  expect((await other).code).toBe('commandReused');
+});
+
+test('who is signed out is asked to sign in, whatever the id', async () => {
+  const nobody = at.caller();
+  expect((await refused(nobody.garage.overview({ garageId: at.garageId }))).code).toBe('signedOut');
+  const error = await nobody.garage.mine().catch((reason: unknown) => reason);
+  expect(error).toBeInstanceOf(TRPCError);
+  expect(error).toMatchObject({ code: 'UNAUTHORIZED' });
+});
