@@ -8,7 +8,6 @@ import {
 } from '@quartermark/api/server';
 import { offerSetupToken } from '@quartermark/db/setup-token';
 import type { EntryDraft } from '@quartermark/engine/log';
-import { expect } from 'vitest';
 import { type FreshDatabase, freshDatabase } from './database.ts';
 
 const PORT = 3000;
@@ -159,6 +158,7 @@ export async function refused(asking: Promise<unknown>) {
     (reason: unknown) => reason,
   );
   const refusal = refusalOf(error);
-  if (!refusal) expect.fail(`expected a refusal, got ${error ?? 'an answer'}`);
+  if (!refusal)
+    throw new Error('expected a refusal, got an answer or another error', { cause: error });
   return refusal;
 }

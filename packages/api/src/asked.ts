@@ -65,7 +65,10 @@ function sentence(issue: z.core.$ZodIssue, value: unknown): string {
         : issue.message;
     case 'too_big':
       return issue.message.startsWith('Too') ? `must be at most ${issue.maximum}` : issue.message;
-    default:
+    case 'custom':
+    case 'not_multiple_of':
+    case 'invalid_key':
+    case 'invalid_element':
       return issue.message;
   }
 }

@@ -14,7 +14,7 @@ export type LiveHub = {
   close(): Promise<void>;
 };
 
-export type Subscription = { events: AsyncIterable<LiveEvent>; leave(): void };
+export type Subscription = { events: AsyncIterable<LiveEvent>; leave: () => void };
 
 /** The process stops; whoever looks on should come back and will find the next one. */
 export class HubClosed extends Error {
