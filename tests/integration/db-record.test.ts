@@ -169,7 +169,7 @@ test('historyPage() gives each entry once, newest day first and last recorded fi
       );
       seen.push(...page.rows.map((row) => row.id));
       after = page.next;
-    } while (after);
+    } while (after && seen.length < 100);
     expect(seen).toEqual(wanted);
   }
 });

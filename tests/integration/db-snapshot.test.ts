@@ -222,7 +222,7 @@ test('overviewPage() gives each car once, those never computed first, then by ur
       expect(page.rows.length).toBeLessThanOrEqual(limit);
       seen.push(...page.rows.map((each) => each.carId));
       after = page.next;
-    } while (after);
+    } while (after && seen.length < 100);
     expect(seen).toEqual(wanted);
   }
   const counts = await big.inside((tx) => overviewCounts(tx, big.id));

@@ -39,4 +39,3 @@ export * from './snapshots/replace-if-later.ts';
 export * from './snapshots/snapshot-schema.ts';
 export * from './with-garage.ts';
 export * from './work/index.ts';
-export * from './work/pending.ts';

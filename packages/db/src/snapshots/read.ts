@@ -3,33 +3,6 @@ import { and, eq, getTableColumns } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { snapshot, snapshotDetail } from '../schema.ts';
 
-export type SnapshotStamp = {
-  inputVersion: number;
-  engineVersion: number;
-  snapshotSchema: number;
-  asOf: string;
-  computedAt: Date;
-};
-
-/** What a car's snapshot rests on, without the snapshot; null if it has none. */
-export async function readSnapshotStamp(
-  tx: Tx,
-  garageId: string,
-  carId: string,
-): Promise<SnapshotStamp | null> {
-  const [found] = await tx
-    .select({
-      inputVersion: snapshot.inputVersion,
-      engineVersion: snapshot.engineVersion,
-      snapshotSchema: snapshot.snapshotSchema,
-      asOf: snapshot.asOf,
-      computedAt: snapshot.computedAt,
-    })
-    .from(snapshot)
-    .where(and(eq(snapshot.garageId, garageId), eq(snapshot.carId, carId)));
-  return found ?? null;
-}
-
 /** A car's whole snapshot with its detail; null if it has none. */
 export async function readSnapshot(tx: Tx, garageId: string, carId: string) {
   const [found] = await tx
