@@ -56,11 +56,10 @@ export function LiveLine({ garageId }: { garageId: string }) {
     ),
   );
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: only coming back into sight counts
   useEffect(() => {
     if (visible && hidden.current) everything();
     hidden.current = !visible;
-  }, [visible]);
+  });
 
   useLineWords(visible && status === 'connecting');
   return null;

@@ -5,7 +5,8 @@ import { type ComponentProps, useId } from 'react';
 import styles from './Button.module.css';
 import { joinClasses } from './join-classes.ts';
 
-export type ButtonProps = Omit<ComponentProps<'button'>, 'disabled'> & {
+export type ButtonProps = Omit<ComponentProps<'button'>, 'disabled' | 'onClick'> & {
+  onClick?: () => void | Promise<void>;
   /** `main` once a screen at most; `quiet` looks like a link */
   look?: 'main' | 'plain' | 'quiet';
   /** why it cannot be pressed now, in words; its presence is what disables the button */
@@ -24,6 +25,7 @@ export function Button({
   busyWords,
   children,
   className,
+  onClick,
   ...rest
 }: ButtonProps) {
   const reasonId = useId();
@@ -32,6 +34,7 @@ export function Button({
       <Base
         type="button"
         {...rest}
+        onClick={() => void onClick?.()}
         className={joinClasses(styles.button, styles[look], className)}
         disabled={reason !== null || busy}
         focusableWhenDisabled

@@ -1,11 +1,12 @@
-import type { FormEventHandler, ReactNode } from 'react';
+import type { FormEvent, ReactNode } from 'react';
 import type { Trouble } from '../client/refusal-words.ts';
 import { Notice } from '../components/index.ts';
 import styles from './Form.module.css';
 import { namedMessage } from './field-words.ts';
 
 type FormProps = {
-  onSubmit: FormEventHandler<HTMLFormElement>;
+  /** what `handleSubmit` of react-hook-form gives */
+  onSubmit: (event: FormEvent<HTMLFormElement>) => void | Promise<void>;
   /** fields, in `FormSection`s or alone */
   children: ReactNode;
   /** what concerns the whole form; field errors stand beside their fields */
@@ -18,7 +19,12 @@ type FormProps = {
 /** The frame of every form: fields, then what is wrong with the whole, then the buttons. */
 export function Form({ onSubmit, children, trouble, actions, label }: FormProps) {
   return (
-    <form onSubmit={onSubmit} noValidate aria-label={label} className={styles.form}>
+    <form
+      onSubmit={(event) => void onSubmit(event)}
+      noValidate
+      aria-label={label}
+      className={styles.form}
+    >
       {children}
       {trouble ? <FormTrouble trouble={trouble} /> : null}
       <div className={styles.actions}>{actions}</div>

@@ -7,12 +7,12 @@ export const dynamic = 'force-dynamic';
 async function answer(request: Request): Promise<Response> {
   const asked = await capped(request);
   if (asked instanceof Response) return asked;
-  const { appRouter, createContext } = api();
+  const { appRouter } = api();
   return fetchRequestHandler({
     endpoint: '/api/trpc',
     req: asked,
     router: appRouter,
-    createContext: () => createContext(asked),
+    createContext: () => api().createContext(asked),
   });
 }
 

@@ -18,16 +18,16 @@ export function useAddCar(garage: GarageView, onCarSaved: () => void) {
   const trpc = useTRPC();
   const client = useQueryClient();
   const ids = useRef<{ carId: string; entryId: string } | null>(null);
-  const [carSaved, setCarSaved] = useState(false);
+  const [savedCarId, setSavedCarId] = useState<string | null>(null);
   const car = useCommand(garage.id, useMutation(trpc.car.add.mutationOptions()).mutateAsync);
   const entry = useCommand(garage.id, useMutation(trpc.entry.record.mutationOptions()).mutateAsync);
 
   async function add(fields: CarFields): Promise<string | null> {
     ids.current ??= { carId: newId(), entryId: newId() };
     const { carId, entryId } = ids.current;
-    if (!carSaved) {
+    if (savedCarId === null) {
       if (!(await car.send({ carId, car: carDraft(fields) }))) return null;
-      setCarSaved(true);
+      setSavedCarId(carId);
       onCarSaved();
     }
     if (fields.reading.trim() !== '') {
@@ -49,6 +49,6 @@ export function useAddCar(garage: GarageView, onCarSaved: () => void) {
     add,
     busy: car.busy || entry.busy,
     trouble: car.trouble ?? entry.trouble,
-    savedCarId: carSaved ? (ids.current?.carId ?? null) : null,
+    savedCarId,
   };
 }
