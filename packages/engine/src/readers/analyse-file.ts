@@ -1,14 +1,18 @@
 import { ENGINE_VERSION } from '../engine-version.ts';
 import { type Analysis, analyseCase, sortFlags } from '../wear/index.ts';
 import { analyseBook } from './analyse-book.ts';
+import { bookCase } from './book-case.ts';
 import { dueCase } from './due-case.ts';
 import { fileShape } from './file-shape.ts';
+import { type HistoryDocument, historyDocument } from './history-document.ts';
 import type { Loose } from './odd-values.ts';
-import { type OilResult, oilLog } from './oil-log.ts';
+import { type OilLog, type OilResult, oilLog } from './oil-log.ts';
 import { readBook } from './read-book.ts';
 
+type WithHistory = { history?: HistoryDocument };
+
 /** A `due/1` file has no levels. */
-export type DueDocument = Omit<Analysis, 'lastLevel'>;
+export type DueDocument = Omit<Analysis, 'lastLevel'> & WithHistory;
 
 /** An `oil/1` file has no items; without `asOf` it speaks of its last entry. */
 export type OilDocument = {
@@ -17,19 +21,41 @@ export type OilDocument = {
   car: string;
   asOf?: string;
   oil: OilResult;
+  history?: { entries: OilLog['order'] };
 };
 
-export type AnalyseDocument = Analysis | DueDocument | OilDocument;
+export type AnalyseDocument = (Analysis & WithHistory) | DueDocument | OilDocument;
 
-function due(content: Loose): DueDocument {
-  const { car, flags } = dueCase(content);
-  const { lastLevel: _, ...analysis } = analyseCase(car);
-  return { ...analysis, flags: sortFlags([...analysis.flags, ...flags]) };
+export type AnalyseOptions = {
+  /** adds the cleaned history: the order of the entries, the readings kept, all use by day */
+  history: boolean;
+};
+
+const PLAIN: AnalyseOptions = { history: false };
+
+function book(content: Loose, { history }: AnalyseOptions): AnalyseDocument {
+  const read = readBook(content);
+  const analysis = analyseBook(read);
+  return history ? { ...analysis, history: historyDocument(bookCase(read)) } : analysis;
 }
 
-function oil(content: Loose): OilDocument {
-  const { car, asOf, oil: result } = oilLog(content);
-  return { schema: 1, engineVersion: ENGINE_VERSION, car, ...(asOf && { asOf }), oil: result };
+function due(content: Loose, { history }: AnalyseOptions): DueDocument {
+  const { car, flags } = dueCase(content);
+  const { lastLevel: _, ...analysis } = analyseCase(car);
+  const document = { ...analysis, flags: sortFlags([...analysis.flags, ...flags]) };
+  return history ? { ...document, history: historyDocument(car) } : document;
+}
+
+function oil(content: Loose, { history }: AnalyseOptions): OilDocument {
+  const { car, asOf, oil: result, order } = oilLog(content);
+  return {
+    schema: 1,
+    engineVersion: ENGINE_VERSION,
+    car,
+    ...(asOf === null ? {} : { asOf }),
+    oil: result,
+    ...(history ? { history: { entries: order } } : {}),
+  };
 }
 
 /**
@@ -40,14 +66,14 @@ function oil(content: Loose): OilDocument {
  * @param json what `JSON.parse` gave
  * @throws FileShapeError where the shape is none of the three, or a `log/1` value is refused
  */
-export function analyseFile(json: unknown): AnalyseDocument {
+export function analyseFile(json: unknown, options: AnalyseOptions = PLAIN): AnalyseDocument {
   const { shape, content } = fileShape(json);
   switch (shape) {
     case 'log/1':
-      return analyseBook(readBook(content));
+      return book(content, options);
     case 'oil/1':
-      return oil(content);
+      return oil(content, options);
     case 'due/1':
-      return due(content);
+      return due(content, options);
   }
 }

@@ -32,6 +32,10 @@ const VOLUME_MIN_L = 0.01;
 const VOLUME_MAX_L = 15;
 const STATES = ['hotIdle', 'hotStopped', 'cold'] as const;
 
+function isRef(value: unknown): value is string | number {
+  return typeof value === 'string' || (typeof value === 'number' && Number.isFinite(value));
+}
+
 export function isOilLevel(value: unknown): value is OilLevel {
   if (value === 'none') return true;
   return typeof value === 'number' && value >= LEVEL_MIN && value <= LEVEL_MAX;
@@ -119,15 +123,12 @@ export function oilEntry(raw: unknown, index: number): { entry: OilEntry | null;
   const odometer = readOdometer(raw, at.date);
   const { recorded } = raw;
   const entry: OilEntry = {
-    ref: typeof raw.id === 'string' || typeof raw.id === 'number' ? raw.id : index,
+    ref: isRef(raw.id) ? raw.id : index,
     index,
     kind,
     ...at,
     odometerKm: odometer.odometerKm,
-    recorded:
-      typeof recorded === 'string' || Number.isFinite(recorded)
-        ? (recorded as string | number)
-        : null,
+    recorded: isRef(recorded) ? recorded : null,
     condition: readCondition(raw.condition),
     levels,
     raw,

@@ -22,7 +22,13 @@ export type OilResult = {
   notes: string[];
 };
 
-export type OilLog = { car: string; asOf: string | null; oil: OilResult };
+export type OilLog = {
+  car: string;
+  asOf: string | null;
+  oil: OilResult;
+  /** the entries that count, in their order */
+  order: { entry: string | number; on: string; minute: number | null; kind: string }[];
+};
 
 function stickOf(car: Loose): StickCar {
   const { capacityL } = car;
@@ -101,6 +107,7 @@ export function oilLog(file: Loose): OilLog {
   return {
     car: typeof car.id === 'string' ? car.id : 'car',
     asOf: asOf?.date ?? null,
+    order: sorted.map(({ ref, date, minute, kind }) => ({ entry: ref, on: date, minute, kind })),
     oil: {
       lastReading: lastReading(sorted, stickOf(car)),
       notes: [
