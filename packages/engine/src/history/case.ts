@@ -53,6 +53,8 @@ export type UseEntry = CaseEntryCommon & {
   hours: number | null;
   sessions: number | null;
   launches: number | null;
+  /** runs down a drag strip, where the file counts them apart from launches */
+  passes?: number;
   plannedOn: string | null;
 };
 

@@ -2,7 +2,8 @@ import type { UseClass } from '../log/item.ts';
 import type { UseEntry } from './case.ts';
 
 const KM_PER_CIRCUIT_HOUR = 110;
-const KM_PER_LAUNCH = 0.8;
+/** One run down a drag strip and back; a file without passes has as many as launches. */
+const KM_PER_PASS = 0.8;
 const KM_PER_SESSION: Partial<Record<UseClass, number>> = {
   circuit: 40,
   autocross: 5,
@@ -29,16 +30,16 @@ export type Amounts = {
 
 export type GivenAmounts = Pick<
   UseEntry,
-  'useClass' | 'distanceKm' | 'hours' | 'sessions' | 'launches'
+  'useClass' | 'distanceKm' | 'hours' | 'sessions' | 'launches' | 'passes'
 >;
 
 /**
  * What a use amounts to, once, from what was given.
  *
  * Distance: given; else hours x 110 km (circuit only); else sessions x 40 / 5 / 2 / 250 km (circuit,
- * autocross, drag strip, touring day); else launches x 0.8 km; else 0. Hours, except on the road:
- * given; else sessions x 0.40 / 0.10 / 0.05 h (circuit, autocross, drag strip); else given km / 110
- * (circuit only); else 0. Sessions and launches are never derived.
+ * autocross, drag strip, touring day); else passes (where not counted apart: launches) x 0.8 km; else
+ * 0. Hours, except on the road: given; else sessions x 0.40 / 0.10 / 0.05 h (circuit, autocross, drag
+ * strip); else given km / 110 (circuit only); else 0. Sessions and launches are never derived.
  *
  * @param given amounts >= 0, null where not given
  * Source: common practice for club days, no published source.
@@ -57,11 +58,11 @@ export function deriveAmounts(given: GivenAmounts): Amounts {
   };
 }
 
-function derivedKm({ useClass, hours, sessions, launches }: GivenAmounts): number {
+function derivedKm({ useClass, hours, sessions, launches, passes }: GivenAmounts): number {
   if (hours !== null && useClass === 'circuit') return hours * KM_PER_CIRCUIT_HOUR;
   const perSession = KM_PER_SESSION[useClass];
   if (sessions !== null && perSession !== undefined) return sessions * perSession;
-  return (launches ?? 0) * KM_PER_LAUNCH;
+  return (passes ?? launches ?? 0) * KM_PER_PASS;
 }
 
 function derivedHours({ useClass, distanceKm, sessions }: GivenAmounts): number {

@@ -171,7 +171,7 @@ test('bookCase() puts the odometer value of a road trip on its last day', () => 
 test('bookCase() counts as many launches as passes unless said otherwise', () => {
   const day = { kind: 'strip', passes: [{}, {}, {}] };
   expect(brief([day])[0]).toMatchObject({ useClass: 'strip', launches: 3, distanceKm: null });
-  expect(brief([{ ...day, launches: 5 }])[0]).toMatchObject({ launches: 5 });
+  expect(brief([{ ...day, launches: 5 }])[0]).toMatchObject({ launches: 5, passes: 3 });
 });
 
 test('bookCase() reads an exchanged meter as a reset on both scales', () => {

@@ -73,10 +73,11 @@ function session(entry: With<'session'>): Bare[] {
 
 function strip(entry: With<'strip'>): Bare[] {
   const at = placed(entry);
-  const launches = entry.launches ?? entry.passes.length;
+  const passes = entry.passes.length;
+  const launches = entry.launches ?? passes;
   const plannedOn = entry.plannedOn ?? null;
   return [
-    { type: 'use', ...at, ...NO_AMOUNTS, useClass: 'strip', launches, plannedOn },
+    { type: 'use', ...at, ...NO_AMOUNTS, useClass: 'strip', launches, passes, plannedOn },
     ...reading(entry, at),
   ];
 }
