@@ -1,5 +1,5 @@
 import type { Flag } from '../wear/result.ts';
-import type { Contribution } from './contribution.ts';
+import { type Contribution, contributionOf } from './contribution.ts';
 import { type Placed, positionOf } from './placed.ts';
 import { type KeptReading, type MeterHistory, shortNumber } from './read-meter.ts';
 import { isStored, type StorageWindow } from './storage-windows.ts';
@@ -80,10 +80,7 @@ function spreadRest(
   // two readings of one day have no day between them: the rest belongs to that day
   const days = driven.length > 0 ? driven : all.length > 0 ? all : [end.day];
   const amount = rest / days.length;
-  return days.map((day) => ({
-    day,
-    position: day === end.day ? end.position : positionOf(timeline, day, -1, 0) - 0.5,
-    useClass: 'road',
+  const share = {
     distanceKm: meter === 'odo' ? amount : 0,
     hours: meter === 'hours' ? amount : 0,
     sessions: 0,
@@ -91,9 +88,17 @@ function spreadRest(
     distanceEstimated: false,
     hoursEstimated: false,
     hoursOpen: meter === 'odo',
-    source: end.position,
-    since: start.position,
-  }));
+  };
+  return days.map((day) => {
+    const position = day === end.day ? end.position : positionOf(timeline, day, -1, 0) - 0.5;
+    return contributionOf(share, {
+      day,
+      position,
+      useClass: 'road',
+      source: end.position,
+      since: start.position,
+    });
+  });
 }
 
 function exceeds(

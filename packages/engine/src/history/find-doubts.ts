@@ -13,15 +13,9 @@ export function findLookAlikes(timeline: readonly Placed[]): Flag[] {
   const flags: Flag[] = [];
   for (const { entry } of timeline) {
     if (entry.type !== 'use') continue;
-    const amounts = [entry.distanceKm, entry.hours, entry.sessions, entry.launches];
-    if (amounts.every((amount) => amount === null)) continue;
-    const key = JSON.stringify([
-      entry.date,
-      entry.endDate ?? entry.date,
-      entry.minute,
-      entry.useClass,
-      ...amounts,
-    ]);
+    const { date, minute, useClass, distanceKm, hours, sessions, launches } = entry;
+    if ((distanceKm ?? hours ?? sessions ?? launches) === null) continue;
+    const key = `${date} ${entry.endDate ?? date} ${minute} ${useClass} ${distanceKm} ${hours} ${sessions} ${launches}`;
     const earlier = first.get(key);
     if (earlier === undefined) first.set(key, entry);
     else if (earlier.id === null || earlier.id !== entry.id)

@@ -1,5 +1,5 @@
 import { parseDay } from '../calendar/day-number.ts';
-import type { Contribution } from './contribution.ts';
+import { type Contribution, contributionOf } from './contribution.ts';
 import { type Amounts, deriveAmounts } from './derive-amounts.ts';
 import { type Placed, positionOf, RANK, UNTIMED_MINUTE } from './placed.ts';
 
@@ -15,18 +15,14 @@ export function spreadUses(timeline: readonly Placed[], asOfDay: number): Contri
   timeline.forEach(({ entry, day }, source) => {
     if (entry.type !== 'use') return;
     const lastDay = Math.max(day, entry.endDate === null ? day : parseDay(entry.endDate));
-    const amounts = share(deriveAmounts(entry), lastDay - day + 1);
-    for (let on = day; on <= Math.min(lastDay, asOfDay); on += 1) {
-      const position =
-        on === day ? source : positionOf(timeline, on, UNTIMED_MINUTE, RANK.use) - 0.5;
-      shares.push({
-        ...amounts,
-        day: on,
-        position,
-        useClass: entry.useClass,
-        source,
-        since: null,
-      });
+    const days = lastDay - day + 1;
+    const whole = deriveAmounts(entry);
+    const amounts = days === 1 ? whole : share(whole, days);
+    const place = { useClass: entry.useClass, source, since: null };
+    shares.push(contributionOf(amounts, { ...place, day, position: source }));
+    for (let on = day + 1; on <= Math.min(lastDay, asOfDay); on += 1) {
+      const position = positionOf(timeline, on, UNTIMED_MINUTE, RANK.use) - 0.5;
+      shares.push(contributionOf(amounts, { ...place, day: on, position }));
     }
   });
   return shares.sort(inOrder);

@@ -44,6 +44,10 @@ export function accrue(
   let reachedOn: string | null = null;
   const byClass: Partial<Record<UseClass, number>> = {};
   const sources = new Set<number>();
+  const limit = roundAmount(value);
+  const close = limit - 1;
+  // the days of one interval follow each other and name the same entries
+  let lastSource = -1;
   for (let at = firstAfter(contributions, afterPosition); at < contributions.length; at += 1) {
     const it = contributions[at] as Contribution;
     const amount = (weights[it.useClass] ?? 1) * amountOf(it, measure);
@@ -51,9 +55,12 @@ export function accrue(
     total += amount;
     byClass[it.useClass] = (byClass[it.useClass] ?? 0) + amount;
     if (isEstimated(it, measure)) estimated += amount;
-    sources.add(it.source);
-    if (it.since !== null) sources.add(it.since);
-    if (reachedOn === null && roundAmount(total) >= roundAmount(value))
+    if (it.source !== lastSource) {
+      lastSource = it.source;
+      sources.add(it.source);
+      if (it.since !== null) sources.add(it.since);
+    }
+    if (reachedOn === null && total >= close && roundAmount(total) >= limit)
       reachedOn = formatDay(it.day);
   }
   for (const [useClass, amount] of Object.entries(byClass) as [UseClass, number][])
