@@ -1,4 +1,3 @@
-import type { Book } from '../log/book.ts';
 import type { ItemInput, Limit } from '../log/item.ts';
 import type { DistanceUnit } from '../log/units.ts';
 
@@ -10,14 +9,6 @@ export type CarFacts = {
 };
 
 export type ItemFacts = Pick<ItemInput, 'name' | 'limits' | 'severe'>;
-
-/** The facts of a book, in the shape a car page has them. */
-export function factsOfBook(book: Book): CarFacts {
-  return {
-    unit: book.car.unit,
-    items: book.items.map(({ id, ...item }) => ({ id, item })),
-  };
-}
 
 /** The limit as it was typed, found by its measure; undefined where the item has none such. */
 export function typedLimit(item: ItemFacts, measure: string, severe: boolean): Limit | undefined {

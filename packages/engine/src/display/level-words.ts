@@ -9,7 +9,7 @@ const STOPS = [
   { at: 1, words: 'at MAX' },
 ] as const;
 
-/** Half of what an eye can tell between the marks, in spans (common practice, no source). */
+/** So near to a stop, in spans, that it is that stop: less than an eye can tell on a stick. */
 const SAME = 0.02;
 
 /**

@@ -1,0 +1,215 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { book } from '../log/book.ts';
+import type { Analysis, ItemResult, LimitResult } from '../wear/result.ts';
+import { LANE_BYTES_MAX, laneOf } from './lane-of.ts';
+import { itemUrgency, urgencyOf } from './urgency-of.ts';
+
+const zone = 'Europe/Lisbon';
+
+function km(fraction: number, known = true): LimitResult {
+  const accrued = fraction * 10_000;
+  return {
+    measure: 'km',
+    severe: false,
+    limit: 10_000,
+    known,
+    accrued,
+    remaining: 10_000 - accrued,
+    fraction,
+    byClass: { road: accrued },
+    estimated: 0,
+    reachedOn: fraction >= 1 ? '2026-05-02' : null,
+  };
+}
+
+function months(remainingDays: number): LimitResult {
+  const dueDate = remainingDays < 0 ? '2026-05-02' : '2026-07-02';
+  const fraction = 1 - remainingDays / 365;
+  const elapsedDays = 365 - remainingDays;
+  return {
+    measure: 'months',
+    severe: false,
+    limit: 12,
+    known: true,
+    elapsedDays,
+    remainingDays,
+    fraction,
+    dueDate,
+  };
+}
+
+function item(
+  id: string,
+  state: ItemResult['state'],
+  limits: LimitResult[],
+  more = {},
+): ItemResult {
+  return {
+    id,
+    state,
+    reason: null,
+    reasonCode: null,
+    binding: null,
+    limits,
+    evidence: [],
+    ...more,
+  };
+}
+
+function analysis(items: ItemResult[], more: Partial<Analysis> = {}): Analysis {
+  return {
+    schema: 1,
+    engineVersion: 1,
+    car: 'c',
+    asOf: '2026-06-01',
+    flags: [],
+    items,
+    laidUp: null,
+    odometer: null,
+    lastLevel: null,
+    ...more,
+  };
+}
+
+function bookOf(names: Record<string, string>) {
+  const items = Object.entries(names).map(([id, name]) => ({
+    id,
+    name,
+    limits: [{ measure: 'km' as const, value: 10_000, unit: 'km' as const }],
+  }));
+  const car = { id: 'c', unit: 'km' as const };
+  return book.parse({
+    format: 'log/1',
+    asOf: '2026-06-01',
+    garage: { zone },
+    car,
+    items,
+    layUps: [],
+    planned: [],
+    entries: [],
+  });
+}
+
+const inOrder: ItemResult[] = [
+  item('far over', 'overdue', [km(1.5)]),
+  item('just over', 'overdue', [km(1), months(100)]),
+  item('in 3 days', 'dueSoon', [months(3), km(0.99)]),
+  item('in 20 days', 'dueSoon', [months(20)]),
+  item('at least', 'unknown', [km(0.8, false)], { reasonCode: 'lowerBound' }),
+  item('at least less', 'unknown', [km(0.2, false)], { reasonCode: 'lowerBound' }),
+  item('nothing known', 'unknown', [], { reasonCode: 'noBaseline' }),
+  item('nearly used', null, [km(0.9)]),
+  item('little used', null, [km(0.1)]),
+];
+
+test('itemUrgency() puts overdue first, then by day, then what is not sure, then by what is used', () => {
+  const sorted = inOrder.toReversed().toSorted((a, b) => itemUrgency(a) - itemUrgency(b));
+  expect(sorted.map(({ id }) => id)).toEqual(inOrder.map(({ id }) => id));
+});
+
+test('urgencyOf() is that of the most urgent item', () => {
+  const [first] = inOrder;
+  expect(urgencyOf(analysis(inOrder.toReversed()))).toBe(first && itemUrgency(first));
+});
+
+test('urgencyOf() puts a car without items last, and laid-up cars after all in use', () => {
+  const laidUp = { id: 'w', since: '2025-11-01', until: null };
+  const empty = urgencyOf(analysis([]));
+  expect(empty).toBeGreaterThan(urgencyOf(analysis([item('x', 'fine', [km(0)])])));
+  expect(urgencyOf(analysis(inOrder, { laidUp }))).toBeGreaterThan(empty);
+});
+
+test('urgencyOf() fits a 32-bit integer whatever the figures', () => {
+  const state = fc.constantFrom('overdue', 'dueSoon', 'unknown', 'fine', null);
+  fc.assert(
+    fc.property(
+      state,
+      fc.double({ min: 0, noNaN: true }),
+      fc.integer(),
+      (found, fraction, days) => {
+        const urgency = urgencyOf(analysis([item('x', found, [km(fraction), months(days)])]));
+        expect(Number.isInteger(urgency)).toBe(true);
+        expect(urgency).toBeGreaterThanOrEqual(0);
+        expect(urgency).toBeLessThan(2 ** 31);
+      },
+    ),
+  );
+});
+
+test('laneOf() shows the three most urgent items with the limit each rests on', () => {
+  const names = Object.fromEntries(inOrder.map(({ id }) => [id, id.toUpperCase()]));
+  const { next } = laneOf(bookOf(names), analysis(inOrder.toReversed()));
+  expect(next.map(({ name }) => name)).toEqual(['FAR OVER', 'JUST OVER', 'IN 3 DAYS']);
+  expect(next[0]).toEqual({
+    id: 'far over',
+    name: 'FAR OVER',
+    state: 'overdue',
+    reasonCode: null,
+    binding: 'km',
+    limit: 10_000,
+    remaining: -5_000,
+    unit: 'km',
+    day: '2026-05-02',
+  });
+});
+
+test('laneOf() counts the flags that somebody can mend', () => {
+  const flag = (code: 'future' | 'rollOver' | 'readingRejected') => ({
+    code,
+    entry: null,
+    on: null,
+    value: null,
+  });
+  const flags = [flag('future'), flag('rollOver'), flag('readingRejected')];
+  expect(laneOf(bookOf({}), analysis([], { flags })).flags).toBe(1);
+});
+
+test('laneOf() carries odometer, level and lay-up without what a list does not show', () => {
+  const full = analysis([], {
+    odometer: { entry: 'e', on: '2026-05-02', readingKm: 5, totalKm: 9 },
+    lastLevel: {
+      entry: 'e',
+      on: '2026-05-02',
+      fraction: 0.5,
+      mark: null,
+      offProcedure: true,
+      addedSinceL: 1,
+      changedSince: false,
+    },
+    laidUp: { id: 'w', since: '2025-11-01', until: null },
+  });
+  expect(laneOf(bookOf({}), full)).toEqual({
+    next: [],
+    odometer: { readingKm: 5, on: '2026-05-02' },
+    level: { fraction: 0.5, mark: null, on: '2026-05-02', addedSinceL: 1, changedSince: false },
+    laidUp: { since: '2025-11-01', until: null },
+    flags: 0,
+  });
+});
+
+const bytes = (value: unknown) => new TextEncoder().encode(JSON.stringify(value)).length;
+const crowd = (name: string, id: (index: number) => string) => {
+  const items = Array.from({ length: 60 }, (_, index) =>
+    item(id(index), 'overdue', [km(1 + Math.PI / (index + 3))]),
+  );
+  const names = Object.fromEntries(items.map((one) => [one.id, name]));
+  return { lane: laneOf(bookOf(names), analysis(items)), items };
+};
+
+test('laneOf() stays within 1 KB with 60 items of 200-character names', () => {
+  const uuid = (index: number) => `0190a1b2-c3d4-7e5f-8a9b-${String(index).padStart(12, '0')}`;
+  const { lane } = crowd('n'.repeat(200), uuid);
+  expect(lane.next).toHaveLength(3);
+  expect(bytes(lane)).toBeLessThanOrEqual(LANE_BYTES_MAX);
+  expect(lane.next[0]?.name.length).toBeGreaterThanOrEqual(40);
+});
+
+test.each(['🛢️', '\u0001', '"', 'é'])('laneOf() stays within 1 KB with names full of %j', (sign) => {
+  const name = `x${sign.repeat(Math.floor(198 / sign.length))}x`;
+  const { lane } = crowd(name, (index) => `${sign.repeat(20)}${index}`);
+  expect(bytes(lane)).toBeLessThanOrEqual(LANE_BYTES_MAX);
+  expect(lane.next.length).toBeGreaterThan(0);
+  // a cut name holds no half of a character
+  for (const shown of lane.next) expect(shown.name).not.toMatch(/\p{Surrogate}/u);
+});
