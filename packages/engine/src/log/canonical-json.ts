@@ -16,5 +16,7 @@ export function canonicalJson(value: unknown): string {
     members.sort(([a], [b]) => (a < b ? -1 : 1));
     return `{${members.map(([key, member]) => `${JSON.stringify(key)}:${canonicalJson(member)}`).join(',')}}`;
   }
-  throw new TypeError(`could not write canonical JSON: ${String(value)}, it should be plain data`);
+  throw new TypeError(
+    `could not write canonical JSON of a ${typeof value} (a number must be finite), it should be plain data`,
+  );
 }

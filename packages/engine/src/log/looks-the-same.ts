@@ -4,16 +4,12 @@ import { distanceKm } from './quantity.ts';
 
 /** What makes two uses the same one: day, kind, class and amounts. Null for anything but a use. */
 function amounts(entry: EntryInput): unknown {
-  switch (entry.kind) {
-    case 'drive':
-      return [entry.use, entry.until, entry.distance && distanceKm(entry.distance)];
-    case 'session':
-      return [entry.use, entry.sessions, entry.hours, entry.distance && distanceKm(entry.distance)];
-    case 'strip':
-      return [entry.passes.length, entry.launches ?? entry.passes.length];
-    default:
-      return null;
-  }
+  if (entry.kind === 'drive')
+    return [entry.use, entry.until, entry.distance && distanceKm(entry.distance)];
+  if (entry.kind === 'session')
+    return [entry.use, entry.sessions, entry.hours, entry.distance && distanceKm(entry.distance)];
+  if (entry.kind === 'strip') return [entry.passes.length, entry.launches ?? entry.passes.length];
+  return null;
 }
 
 /** A text that two uses share exactly when they look the same; null for anything but a use. */

@@ -114,7 +114,7 @@ function typedValue(typed: { text: string }, grouping: boolean): number {
 }
 
 /** Kilometres of a typed distance or odometer reading. @throws TypeError if it was never parsed. */
-export function distanceKm(typed: Distance | OdometerReading): number {
+export function distanceKm(typed: Distance): number {
   return typedValue(typed, true) * KM_PER_UNIT[typed.unit];
 }
 

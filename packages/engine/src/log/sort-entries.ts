@@ -7,16 +7,10 @@ type Sortable = EntryInput & { recorded?: number };
 const RANK = { use: 10, reading: 20, meterReset: 30, other: 40 } as const;
 
 function rank(entry: Sortable): number {
-  switch (entry.kind) {
-    case 'drive':
-    case 'session':
-    case 'strip':
-      return RANK.use;
-    case 'meterReplaced':
-      return RANK.meterReset;
-    default:
-      return entry.odometer === undefined ? RANK.other : RANK.reading;
-  }
+  const { kind } = entry;
+  if (kind === 'drive' || kind === 'session' || kind === 'strip') return RANK.use;
+  if (kind === 'meterReplaced') return RANK.meterReset;
+  return entry.odometer === undefined ? RANK.other : RANK.reading;
 }
 
 /**

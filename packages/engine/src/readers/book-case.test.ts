@@ -46,7 +46,11 @@ function caseOf(drafts: object[], { car, ...extra }: Extra = {}) {
 }
 
 const brief = (drafts: object[], extra?: Extra) =>
-  caseOf(drafts, extra).entries.map(({ canonical: _, ...entry }) => entry);
+  caseOf(drafts, extra).entries.map((entry) => {
+    const { canonical, ...rest } = entry;
+    expect(JSON.parse(canonical)).toEqual(rest);
+    return rest;
+  });
 const km = (text: string) => ({ text, unit: 'km' });
 const at = { id: 'e0', date: on, minute: null, recorded: 0 };
 

@@ -143,7 +143,24 @@ function bare(entry: Entry, items: readonly Item[]): Bare[] {
       return oilChange(entry, items);
     case 'meterReplaced':
       return meterReplaced(entry);
-    default:
+    case 'odometer':
+    case 'fuel':
+    case 'oilCheck':
+    case 'oilTopUp':
+    case 'fluid':
+    case 'inspection':
+    case 'measure':
+    case 'fit':
+    case 'wheels':
+    case 'finding':
+    case 'incident':
+    case 'layUp':
+    case 'wakeUp':
+    case 'repair':
+    case 'labReport':
+    case 'handover':
+    case 'answer':
+    case 'note':
       return reading(entry, placed(entry));
   }
 }

@@ -1,7 +1,5 @@
 export * from './analyse-book.ts';
 export * from './analyse-file.ts';
-export { bookCase } from './book-case.ts';
-export { dueCase } from './due-case.ts';
 export * from './file-shape-error.ts';
 export type { OilResult } from './oil-log.ts';
 export { readBook } from './read-book.ts';

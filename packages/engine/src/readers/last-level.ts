@@ -37,20 +37,16 @@ function read(level: StickLevel | undefined, condition?: ReadingCondition): Step
 }
 
 function stepsOf(entry: Entry): Step[] {
-  switch (entry.kind) {
-    case 'oilCheck':
-      return read(entry.level, entry.condition);
-    case 'oilTopUp':
-      return [
-        ...read(entry.levelBefore, entry.condition),
-        { do: 'add', litres: entry.volume === undefined ? 0 : volumeL(entry.volume) },
-        ...read(entry.levelAfter, entry.condition),
-      ];
-    case 'oilChange':
-      return [{ do: 'change' }, ...read(entry.levelAfter, entry.condition)];
-    default:
-      return [];
-  }
+  if (entry.kind === 'oilCheck') return read(entry.level, entry.condition);
+  if (entry.kind === 'oilTopUp')
+    return [
+      ...read(entry.levelBefore, entry.condition),
+      { do: 'add', litres: entry.volume === undefined ? 0 : volumeL(entry.volume) },
+      ...read(entry.levelAfter, entry.condition),
+    ];
+  if (entry.kind === 'oilChange')
+    return [{ do: 'change' }, ...read(entry.levelAfter, entry.condition)];
+  return [];
 }
 
 function stickOf(profile: CarProfile) {
