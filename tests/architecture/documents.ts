@@ -47,6 +47,6 @@ function exists(name: string, files: SourceFile[]): boolean {
   );
   // a bare file name may be that of any folder: it is found by its name
   return files.some(({ path }) =>
-    plain.includes('/') ? pattern.test(path) : path === plain || path.endsWith(`/${plain}`),
+    name.includes('/') ? pattern.test(path) : path === plain || path.endsWith(`/${plain}`),
   );
 }
