@@ -25,10 +25,25 @@ const NOTHING = { lowTypos: [], exchanges: [], rollOvers: [] };
 
 describe('cutSection()', () => {
   it('leaves a drop of exactly 300 km to the longest run', () => {
-    expect(cut([1000, 1500, 1200, 1600])).toEqual({
-      ...NOTHING,
-      segments: [[1000, 1500, 1200, 1600]],
+    const values = [1400, 1500, 1200, 1210, 1220];
+    expect(cut(values)).toEqual({ ...NOTHING, segments: [values] });
+    expect(cut([1400, 1500, 1199, 1210, 1220]).lowTypos).toEqual([1199]);
+  });
+
+  it('returns with a reading 300 km below the one it dropped from, not lower', () => {
+    expect(cut([88_000, 88_400, 8_850, 88_100]).lowTypos).toEqual([8_850]);
+    expect(cut([88_000, 88_400, 8_850, 88_099]).lowTypos).toEqual([]);
+  });
+
+  it('does not take a lower reading of the same day for a sign that it goes on', () => {
+    const point = (position: number, day: number, reading: number) => ({
+      position,
+      day,
+      reading,
+      value: reading,
     });
+    const points = [point(0, 9, 10), point(1, 9, 88_000), point(2, 20, 40), point(3, 30, 90)];
+    expect(cutSection(points, null).unloggedExchanges).toHaveLength(1);
   });
 
   it('drops a low typo up to the reading that returns', () => {
@@ -84,7 +99,8 @@ describe('cutSection()', () => {
   });
 
   it('takes a drop of half the full scale or less for an exchange', () => {
-    expect(cut([40_000, 49_000, 10, 500], 100_000).exchanges).toEqual([[49_000, 10]]);
+    expect(cut([4_000, 5_010, 10, 500], 10_000).exchanges).toEqual([[5_010, 10]]);
+    expect(cut([4_000, 5_011, 10, 500], 10_000).rollOvers).toEqual([10]);
   });
 
   it('takes a roll-over that would mean more than 1,000 km a day for an exchange', () => {

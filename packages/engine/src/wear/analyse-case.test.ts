@@ -275,6 +275,26 @@ describe('analyseCase() where something is not known', () => {
     expect(amount(found)).toMatchObject({ accrued: 490, known: true });
   });
 
+  it('knows it all where the service itself reads the new instrument first', () => {
+    const found = judge(
+      item('oil', [km(10_000)]),
+      reading('2026-01-01', 88_000),
+      service('2026-02-02', ['oil'], { odo: 10 }),
+      reading('2026-03-01', 500),
+    );
+    expect(amount(found)).toMatchObject({ accrued: 490, known: true });
+  });
+
+  it('knows only a lower bound across an exchange that nobody logged', () => {
+    const found = judge(
+      item('oil', [km(10_000)]),
+      service('2026-01-01', ['oil'], { odo: 88_000 }),
+      reading('2026-02-02', 10),
+      reading('2026-03-01', 500),
+    );
+    expect(amount(found)).toMatchObject({ accrued: 490, known: false });
+  });
+
   it('knows the hours of a car without an hour meter only as well as its odometer', () => {
     const found = judge(
       item('pump', [HOURS]),

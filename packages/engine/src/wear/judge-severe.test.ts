@@ -54,6 +54,11 @@ describe('judgeSevere() by the limit', () => {
     expect(found.state).toBe('dueSoon');
   });
 
+  it('keeps the day of the switch when more hard use follows', () => {
+    const found = judge({}, '2026-06-30', circuit('2026-03-01', 500), circuit('2026-04-01', 200));
+    expect(found.severe).toMatchObject({ severeAmount: 700, since: '2026-03-01' });
+  });
+
   it('adds up plain amounts of the hard classes alone', () => {
     const found = judge(
       {},
