@@ -10,8 +10,18 @@ function keep(pairs: [day: number, value: number][], perDay = 2000) {
 
 describe('keepReadings()', () => {
   it('keeps a last value of exactly 2,000 km a day, counting both days', () => {
-    expect(keep([[0, 1000], [1, 5000]]).tooFast).toEqual([]); // biome-ignore format: a table
-    expect(keep([[0, 1000], [1, 5001]]).tooFast).toEqual([5001]); // biome-ignore format: a table
+    expect(
+      keep([
+        [0, 1000],
+        [1, 5000],
+      ]).tooFast,
+    ).toEqual([]);
+    expect(
+      keep([
+        [0, 1000],
+        [1, 5001],
+      ]).tooFast,
+    ).toEqual([5001]);
   });
 
   it('sets equal typos at the end aside together', () => {
@@ -23,7 +33,6 @@ describe('keepReadings()', () => {
         [3, 111_000],
       ]),
     ).toEqual({
-      // biome-ignore format: a table
       kept: [1000, 1100],
       rejected: [],
       tooFast: [111_000, 111_000],
@@ -31,7 +40,13 @@ describe('keepReadings()', () => {
   });
 
   it('sets at most three values aside', () => {
-    const found = keep([[0, 0], [1, 10_000], [2, 20_000], [3, 30_000], [4, 40_000]]); // biome-ignore format: a table
+    const found = keep([
+      [0, 0],
+      [1, 10_000],
+      [2, 20_000],
+      [3, 30_000],
+      [4, 40_000],
+    ]);
     expect(found.tooFast).toEqual([40_000, 30_000, 20_000]);
     expect(found.kept).toEqual([0, 10_000]);
   });
@@ -41,8 +56,24 @@ describe('keepReadings()', () => {
   });
 
   it('judges hours by 24 a day', () => {
-    expect(keep([[0, 100], [0, 124]], 24).tooFast).toEqual([]); // biome-ignore format: a table
-    expect(keep([[0, 100], [0, 124.5]], 24).tooFast).toEqual([124.5]); // biome-ignore format: a table
+    expect(
+      keep(
+        [
+          [0, 100],
+          [0, 124],
+        ],
+        24,
+      ).tooFast,
+    ).toEqual([]);
+    expect(
+      keep(
+        [
+          [0, 100],
+          [0, 124.5],
+        ],
+        24,
+      ).tooFast,
+    ).toEqual([124.5]);
   });
 
   it('rejects what does not fit the longest run', () => {
@@ -54,7 +85,6 @@ describe('keepReadings()', () => {
         [12, 300],
       ]),
     ).toEqual({
-      // biome-ignore format: a table
       kept: [100, 200, 300],
       rejected: [900],
       tooFast: [],
