@@ -10,13 +10,13 @@ export type CarSheet = {
   log: CarLog;
   random: () => number;
   /** the civil day so many days from the seed's day */
-  on(offset: number): string;
+  on: (offset: number) => string;
   /** the id of the car's n-th item, counted from 1 */
-  item(number: number): string;
+  item: (number: number) => string;
   /** a service of the items with these numbers, with the odometer of that moment */
-  service(day: number, time: string, done: number[], note: string, number?: number): string;
+  service: (day: number, time: string, done: number[], note: string, number?: number) => string;
   /** the finished car */
-  finish(items: ItemDraft[]): SeedCar;
+  finish: (items: ItemDraft[]) => SeedCar;
 };
 
 type Setup = {

@@ -13,7 +13,7 @@ test('mulberry32() repeats itself for the same seed and not for another', () => 
 
 test('mulberry32() stays from 0 to below 1 and fills the range evenly', () => {
   const next = mulberry32(42);
-  const tenths = new Array<number>(10).fill(0);
+  const tenths = Array.from({ length: 10 }, () => 0);
   for (let drawn = 0; drawn < 10_000; drawn++) {
     const value = next();
     expect(value >= 0 && value < 1).toBe(true);

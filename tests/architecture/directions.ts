@@ -12,7 +12,9 @@ const MAY: Record<string, string[]> = {
   'packages/jobs': ['@quartermark/db*', '@quartermark/engine*'],
   'packages/api': ['@quartermark/db', '@quartermark/jobs/outbox', '@quartermark/engine*'],
   'packages/api/src/demo': [
-    ...['@quartermark/db', '@quartermark/jobs/outbox', '@quartermark/engine*'],
+    '@quartermark/db',
+    '@quartermark/jobs/outbox',
+    '@quartermark/engine*',
     '@quartermark/seed',
   ],
   seed: ['@quartermark/engine*'],

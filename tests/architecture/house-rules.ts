@@ -87,7 +87,7 @@ export const explainedSuppressions: Rule = (files) =>
             line,
           );
         const reason = (found?.[1] ?? found?.[2] ?? '').replace(/^[:\s-]+|\*\/.*$/g, '');
-        return found && reason.trim().length < 10 ? [`${file.path}:${at + 1}: no reason`] : [];
+        return found && reason.trim().length < 5 ? [`${file.path}:${at + 1}: no reason`] : [];
       }),
     );
 

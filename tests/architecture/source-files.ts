@@ -38,7 +38,7 @@ export function trackedFiles(): string[] {
 
 export const isCode = (file: SourceFile) => /\.(ts|tsx|mjs)$/.test(file.path);
 export const isTest = (file: SourceFile) =>
-  /\.(test|spec|setup)\.tsx?$/.test(file.path) || file.path.startsWith('tests/');
+  /\.(test|spec|setup)\.tsx?$/.test(file.path) || /^tests\/|^packages\/\w+\/test\//.test(file.path);
 
 /** The text with comments blanked out; line numbers stay. */
 export function withoutComments(text: string): string {

@@ -11,8 +11,10 @@ test('freshDatabase() gives each caller migrated tables of its own, reached as o
       [other.jobUrl, 'job'],
     ] as const) {
       const sql = postgres(url, { max: 1 });
-      const [row] = await sql`select current_user as who, (select count(*)::int from outbox) as rows`
-        .catch((error: Error) => [{ who: error.message, rows: null }]);
+      const [row] =
+        await sql`select current_user as who, (select count(*)::int from outbox) as rows`.catch(
+          (error: Error) => [{ who: error.message, rows: null }],
+        );
       await sql.end();
       // the web app may write the outbox but not read it
       expect(row).toEqual(

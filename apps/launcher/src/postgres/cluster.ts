@@ -99,11 +99,10 @@ function initialise(
   writeFileSync(passwordFile, password, { mode: 0o600 });
   try {
     handOver(passwordFile, identity);
-    const [command = '', ...args] = wrap(identity, [
-      ...[binaries.initdb, '-D', data, '-U', 'owner', '-A', 'scram-sha-256'],
-      ...['--pwfile', passwordFile, '--encoding=UTF8', '--locale-provider=builtin'],
-      ...['--locale=C.UTF-8', '--no-instructions'],
-    ]);
+    const flags =
+      '-U owner -A scram-sha-256 --encoding=UTF8 --locale-provider=builtin --locale=C.UTF-8 --no-instructions';
+    const initdb = [binaries.initdb, '-D', data, '--pwfile', passwordFile, ...flags.split(' ')];
+    const [command = '', ...args] = wrap(identity, initdb);
     const made = spawnSync(command, args, { ...asIdentity(identity), encoding: 'utf8', cwd: '/' });
     if (made.status === 0) return;
     // a half-made folder would be refused for ever

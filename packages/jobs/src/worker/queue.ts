@@ -121,7 +121,8 @@ export async function openLanes(config: QueueConfig): Promise<Lanes> {
         worker.on('error', (error) => log.warn({ error: error.message }, 'queue: trouble'));
       // a job whose process died again and again never reaches its handler's last try
       onPeople.on('failed', (job, error) => {
-        if (job && /^job stalled/.test(error.message)) handlers.gaveUp(job.data as Work, error);
+        if (job && error.message.startsWith('job stalled'))
+          handlers.gaveUp(job.data as Work, error);
       });
     },
     async close(graceMs) {
