@@ -69,15 +69,15 @@ export function runChild(options: ChildOptions): Child {
 
   const first = start();
   const ready = (async () => {
-    let ended: string | null = null;
+    let ended = '';
     first.child.once('exit', (code, signal) => {
       ended = signal ?? `code ${code}`;
     });
-    await until(async () => ended !== null || (await options.isReady(first.log)), START_LIMIT_MS);
+    await until(async () => ended !== '' || (await options.isReady(first.log)), START_LIMIT_MS);
     if (stopping) return;
-    if (ended !== null || !(await options.isReady(first.log)))
+    if (ended !== '' || !(await options.isReady(first.log)))
       throw new Error(
-        `The ${name} ${ended === null ? 'does not answer' : `ended at its start (${ended})`}. ` +
+        `The ${name} ${ended === '' ? 'does not answer' : `ended at its start (${ended})`}. ` +
           `Its last lines (${first.log.file}):\n${first.log.tail()}`,
       );
     watch(first.child, first.log);

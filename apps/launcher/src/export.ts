@@ -55,7 +55,7 @@ function parse<O extends NonNullable<Parameters<typeof parseArgs>[0]>['options']
   try {
     return parseArgs({ args, options, allowPositionals: true });
   } catch (error) {
-    throw new Error(`${error instanceof Error ? error.message : error}\n\n${USE}`);
+    throw new Error(`${error instanceof Error ? error.message : String(error)}\n\n${USE}`);
   }
 }
 

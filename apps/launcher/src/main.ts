@@ -31,7 +31,7 @@ export async function main(): Promise<void> {
     await launch(readEnv(process.env), undo, end);
   } catch (error) {
     // while stopping, whatever was under way fails, and that is no news
-    if (!undo.begun) console.error(`\n${error instanceof Error ? error.message : error}\n`);
+    if (!undo.begun) console.error(`\n${error instanceof Error ? error.message : String(error)}\n`);
     await end(undo.begun ? 0 : 1);
   }
 }

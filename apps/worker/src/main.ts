@@ -30,12 +30,11 @@ async function stop(why: string, code: number) {
   process.exit(code);
 }
 
-for (const signal of ['SIGTERM', 'SIGINT'] as const) process.on(signal, () => stop(signal, 0));
+for (const signal of ['SIGTERM', 'SIGINT'] as const) process.on(signal, () => void stop(signal, 0));
 // whoever started this process is gone, however it went
-setInterval(
-  () => process.ppid !== parent && stop('its parent process is gone', 0),
-  PARENT_CHECK_MS,
-).unref();
+setInterval(() => {
+  if (process.ppid !== parent) void stop('its parent process is gone', 0);
+}, PARENT_CHECK_MS).unref();
 
 worker.ready.then(
   () => log.info('worker ready'),

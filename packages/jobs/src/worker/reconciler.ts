@@ -60,7 +60,7 @@ export function startReconciler(shop: Shop, relay: Relay): Reconciler {
     return running;
   }
 
-  const timer = setInterval(sweep, pace.reconcileMs);
+  const timer = setInterval(() => void sweep(), pace.reconcileMs);
   return {
     sweep,
     async stop() {

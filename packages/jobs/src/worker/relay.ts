@@ -42,7 +42,7 @@ export function startRelay(shop: Shop): Relay {
     drain().catch((error: unknown) =>
       shop.log.warn({ error: causeOf(error) }, 'the outbox could not be emptied; trying again'),
     );
-  const poll = setInterval(safely, shop.pace.pollMs);
+  const poll = setInterval(() => void safely(), shop.pace.pollMs);
 
   return {
     drain: safely,

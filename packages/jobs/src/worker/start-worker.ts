@@ -53,7 +53,8 @@ export function startWorker(options: WorkerOptions): RunningWorker {
     lanes.work(handlersOf(shop));
     const relay = startRelay(shop);
     parts.relay = relay;
-    parts.listener = listen(databaseJobUrl, OUTBOX_CHANNEL, relay.drain, relay.drain);
+    const drain = () => void relay.drain();
+    parts.listener = listen(databaseJobUrl, OUTBOX_CHANNEL, drain, drain);
     await parts.listener.ready;
     await relay.drain();
     parts.reconciler = startReconciler(shop, relay);
