@@ -1,14 +1,18 @@
 export * from './car-answer.ts';
 export * from './car-facts.ts';
+export * from './entry-line.ts';
 export * from './flag-sentence.ts';
 export * from './format-day.ts';
 export * from './format-number.ts';
 export * from './format-quantity.ts';
 export * from './garage-answer.ts';
 export * from './item-words.ts';
+export * from './kind-words.ts';
 export type * from './lane.ts';
 export * from './lane-of.ts';
 export * from './level-words.ts';
 export { limitsInForce, limitToSpeakOf } from './limit-to-speak-of.ts';
+export * from './typed-words.ts';
 export * from './urgency-of.ts';
+export * from './what-changed.ts';
 export * from './why-sentence.ts';

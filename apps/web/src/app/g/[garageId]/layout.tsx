@@ -2,6 +2,7 @@ import type { Route } from 'next';
 import { headers } from 'next/headers';
 import { notFound, redirect } from 'next/navigation';
 import type { ReactNode } from 'react';
+import { AfterSaveProvider } from '../../../client/AfterSave.tsx';
 import { LiveLine } from '../../../client/LiveLine.tsx';
 import { DemoLine } from '../../../frame/DemoLine.tsx';
 import { GarageNav } from '../../../frame/GarageNav.tsx';
@@ -26,7 +27,7 @@ export default async function GarageLayout({ children, params }: GarageLayoutPro
       </Masthead>
       {garage.demo ? <DemoLine /> : null}
       <LiveLine garageId={garageId} />
-      {children}
+      <AfterSaveProvider garageId={garageId}>{children}</AfterSaveProvider>
     </>
   );
 }

@@ -1,0 +1,131 @@
+import type { VolumeUnit } from '../log/units.ts';
+import {
+  type AmountLimitResult,
+  type Analysis,
+  type ItemResult,
+  isAmountLimit,
+  type LastLevel,
+} from '../wear/result.ts';
+import { type CarFacts, type ItemFacts, typedLimit } from './car-facts.ts';
+import { flagSentence } from './flag-sentence.ts';
+import { formatDay } from './format-day.ts';
+import { formatAmount, formatDistance, formatVolume } from './format-quantity.ts';
+import { itemWords } from './item-words.ts';
+import { levelWords } from './level-words.ts';
+import { limitsInForce } from './limit-to-speak-of.ts';
+import { itemUrgency } from './urgency-of.ts';
+
+type Facts = CarFacts & { volumeUnit: VolumeUnit };
+
+/**
+ * What became different between two analyses of one car, one short sentence each: the items, most
+ * urgent first, then the readings, then what was found odd. Empty where nothing a person reads differs.
+ *
+ * @param before the analysis as it was shown
+ * @param after the newer one
+ * @param facts names and units of the car, as they are now
+ * @example whatChanged(before, after, facts) // ["Brake fluid: 12 → 8 sessions left."]
+ */
+export function whatChanged(before: Analysis, after: Analysis, facts: Facts): string[] {
+  const earlier = new Map(before.items.map((item) => [item.id, item]));
+  const names = new Map(facts.items.map(({ id, item }) => [id, item]));
+  const laidUp = { before: before.laidUp !== null, after: after.laidUp !== null };
+  const items = [...after.items]
+    .sort((a, b) => itemUrgency(a) - itemUrgency(b))
+    .map((now) => {
+      const was = earlier.get(now.id);
+      const item = names.get(now.id);
+      return was && item ? itemChange({ was, now, item, unit: facts.unit, laidUp }) : null;
+    });
+  const readings = [odometerChange(before, after, facts), levelChange(before, after, facts)];
+  return [...items, ...readings, ...newFlags(before, after)].filter((line) => line !== null);
+}
+
+type Pair = {
+  was: ItemResult;
+  now: ItemResult;
+  item: ItemFacts;
+  unit: CarFacts['unit'];
+  laidUp: { before: boolean; after: boolean };
+};
+
+function itemChange({ was, now, item, unit, laidUp }: Pair): string | null {
+  const then = itemWords(was, item, unit, laidUp.before);
+  const words = itemWords(now, item, unit, laidUp.after);
+  if (now.service !== undefined && now.service !== was.service)
+    return `${item.name}: counted from ${formatDay(now.service)}; ${lower(words.word)}.`;
+  if (words.mark !== then.mark) {
+    const detail = words.detail === '' ? '' : `, ${words.detail}`;
+    return `${item.name}: ${lower(then.word)} → ${lower(words.word)}${detail}.`;
+  }
+  const change = amountChange(was, now, item, unit);
+  return change === null ? null : `${item.name}: ${change}.`;
+}
+
+/** A sentence goes on in small letters; a number or a mark stays as it is. */
+function lower(word: string): string {
+  return word.charAt(0).toLowerCase() + word.slice(1);
+}
+
+/** The limit that is used up the furthest of those whose figure reads differently. */
+function amountChange(
+  was: ItemResult,
+  now: ItemResult,
+  item: ItemFacts,
+  unit: CarFacts['unit'],
+): string | null {
+  const changes = limitsInForce(now)
+    .filter(isAmountLimit)
+    .sort((a, b) => b.fraction - a.fraction)
+    .map((limit) => {
+      const old = was.limits.find(
+        (one): one is AmountLimitResult =>
+          isAmountLimit(one) && one.measure === limit.measure && one.severe === limit.severe,
+      );
+      return old ? remainderChange(old, limit, item, unit) : null;
+    });
+  return changes.find((change) => change !== null) ?? null;
+}
+
+function remainderChange(
+  old: AmountLimitResult,
+  limit: AmountLimitResult,
+  item: ItemFacts,
+  carUnit: CarFacts['unit'],
+): string | null {
+  const typed = typedLimit(item, limit.measure, limit.severe);
+  const unit = typed?.measure === 'km' ? typed.unit : carUnit;
+  const words = (amount: number) => formatAmount(limit.measure, amount, unit);
+  const figure = (amount: number) => words(amount).replace(/ .*$/, '');
+  const [from, to, end] = !limit.known
+    ? [old.accrued, limit.accrued, 'counted, at least']
+    : limit.remaining < 0
+      ? [Math.max(0, -old.remaining), -limit.remaining, 'over']
+      : [old.remaining, limit.remaining, 'left'];
+  return words(from) === words(to) ? null : `${figure(from)} → ${words(to)} ${end}`;
+}
+
+function odometerChange(before: Analysis, after: Analysis, { unit }: Facts): string | null {
+  if (after.odometer === null) return null;
+  const to = formatDistance(after.odometer.readingKm, unit);
+  if (before.odometer === null) return `Odometer: ${to}.`;
+  const from = formatDistance(before.odometer.readingKm, unit);
+  return from === to ? null : `Odometer: ${from.replace(/ .*$/, '')} → ${to}.`;
+}
+
+function levelChange(before: Analysis, after: Analysis, { volumeUnit }: Facts): string | null {
+  const words = (level: LastLevel | null) => {
+    if (level === null) return 'not on record';
+    if (level.changedSince) return `${levelWords(level)}, oil changed since`;
+    if (level.addedSinceL <= 0) return levelWords(level);
+    return `${levelWords(level)}, ${formatVolume(level.addedSinceL, volumeUnit)} added since`;
+  };
+  const [from, to] = [words(before.lastLevel), words(after.lastLevel)];
+  return from === to ? null : `Oil on the stick: ${from} → ${to}.`;
+}
+
+function newFlags(before: Analysis, after: Analysis): string[] {
+  const key = (flag: Analysis['flags'][number]) => JSON.stringify([flag.code, flag.entry, flag.on]);
+  const known = new Set(before.flags.map(key));
+  return after.flags.filter((flag) => !known.has(key(flag))).map(flagSentence);
+}
