@@ -12,6 +12,7 @@ import { type FreshDatabase, freshDatabase } from './database.ts';
 
 const PORT = 3000;
 export const ORIGIN = `http://127.0.0.1:${PORT}`;
+export const SECRET = 'only-for-tests-and-longer-than-32-characters';
 export const PASSWORD = 'correct horse battery';
 
 const makeCaller = createCallerFactory(appRouter);
@@ -40,7 +41,7 @@ export async function house(name: string, now: () => Date = () => new Date()): P
   };
   const api = createApi({
     databaseAppUrl: database.appUrl,
-    secret: 'only-for-tests-and-longer-than-32-characters',
+    secret: SECRET,
     origin: ORIGIN,
     port: PORT,
     clock: { now },

@@ -15,13 +15,14 @@ const settings = z.object({
     .string()
     .regex(/^\d{4}-\d{2}-\d{2}$/, 'QUARTERMARK_TODAY must be a date YYYY-MM-DD')
     .optional(),
+  QUARTERMARK_PAUSE_AT: z.string().max(32).optional(),
   /** names the start this process belongs to; the launcher gives it */
   QUARTERMARK_RUN: z.string().max(64).optional(),
 });
 
 export type Env = z.infer<typeof settings> & { origin: string };
 
-/** Compiled in by the build: only a test build has the clock switch. */
+/** Compiled in by the build: only a test build has the clock switch and marked points. */
 export const isTestBuild = process.env.TEST_BUILD === '1';
 export const isDevelopment = process.env.NODE_ENV === 'development';
 

@@ -3,7 +3,7 @@ import { type Auth, createAuth } from './auth/create-auth.ts';
 import { type Context, createContext } from './context.ts';
 import { type LiveHub, liveHub } from './live/hub.ts';
 import { type AppRouter, appRouter } from './router.ts';
-import type { Clock, Log, World } from './world.ts';
+import type { Clock, Log, Reached, World } from './world.ts';
 
 export type ApiSettings = {
   /** PostgreSQL, as role `app` */
@@ -19,7 +19,11 @@ export type ApiSettings = {
   log: Log;
   /** fires when the process is told to stop: subscriptions end, so that it can */
   stopping?: AbortSignal;
+  /** only for tests: called at marked points, awaited before going on */
+  reached?: Reached;
 };
+
+const GO_ON: Reached = () => Promise.resolve();
 
 export type Api = {
   auth: Auth;
@@ -35,7 +39,7 @@ const CONNECTIONS = 10;
 export function createApi(settings: ApiSettings): Api {
   const { databaseAppUrl, secret, origin, port, clock, testBuild, log } = settings;
   const db = connect(databaseAppUrl, { max: CONNECTIONS, name: 'quartermark web' });
-  const world: World = { db, clock, log };
+  const world: World = { db, clock, log, reached: settings.reached ?? GO_ON };
   const hub = liveHub(databaseAppUrl, settings.stopping ?? new AbortController().signal, log);
   const auth = createAuth(world, { secret, origin, port, testBuild });
   return {

@@ -9,8 +9,11 @@ export type Log = {
   error(fields: Record<string, unknown>, message: string): void;
 };
 
+/** Told when a command has come to a marked point; a test makes the process stand still there. */
+export type Reached = (point: 'afterCommit') => Promise<void>;
+
 /** What a verb works with. */
-export type World = { db: Db; clock: Clock; log: Log };
+export type World = { db: Db; clock: Clock; log: Log; reached: Reached };
 
 /** Who asks: a signed-in person; `demo` people may only use the demo garage. */
 export type Asker = { userId: string; demo: boolean };

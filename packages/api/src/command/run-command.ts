@@ -25,7 +25,7 @@ export type Writing = {
  * gets it again. The same id with another payload is refused. A refused command leaves nothing behind, so
  * its id can be used again with what was missing.
  */
-export function runCommand(
+export async function runCommand(
   world: World,
   asker: Asker,
   verb: string,
@@ -34,7 +34,7 @@ export function runCommand(
 ): Promise<Written> {
   const { garageId, commandId } = input;
   const hash = payloadHash(verb, input);
-  return inGarage(world, asker, garageId, async (tx) => {
+  const written = await inGarage(world, asker, garageId, async (tx) => {
     const garage = await lockGarage(tx, garageId);
     const done = await findCommand(tx, garageId, commandId);
     if (done) return resultOf(done, hash);
@@ -44,6 +44,8 @@ export function runCommand(
     await insertCommand(tx, { garageId, commandId, verb, payloadHash: hash, result, at: now, by });
     return result;
   });
+  await world.reached('afterCommit');
+  return written;
 }
 
 function resultOf(done: { payloadHash: string; result: unknown }, hash: string): Written {
