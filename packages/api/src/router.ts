@@ -9,6 +9,7 @@ import { entryOne, entryOneInput } from './entry/one.ts';
 import { recordEntry, recordEntryInput } from './entry/record.ts';
 import { removeEntry, removeEntryInput } from './entry/remove.ts';
 import { entryRevisions, entryRevisionsInput } from './entry/revisions.ts';
+import { entrySome, entrySomeInput } from './entry/some.ts';
 import { changeGarage, changeGarageInput } from './garage/change.ts';
 import { createGarage, createGarageInput } from './garage/create.ts';
 import { garageMine } from './garage/mine.ts';
@@ -82,6 +83,9 @@ export const appRouter = router({
     one: procedure
       .input(asked(entryOneInput))
       .query(({ ctx, input }) => entryOne(ctx.world, ctx.asker, input)),
+    some: procedure
+      .input(asked(entrySomeInput))
+      .query(({ ctx, input }) => entrySome(ctx.world, ctx.asker, input)),
   }),
   work: router({
     retry: procedure

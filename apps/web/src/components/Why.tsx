@@ -9,15 +9,20 @@ type WhyProps = {
   of: string;
   children: ReactNode;
   words?: string;
+  /** what stands in the line of the press, such as links */
+  beside?: ReactNode;
 };
 
 /** The reasons behind a computed number, opened on demand. */
-export function Why({ of, children, words = 'Why' }: WhyProps) {
+export function Why({ of, children, words = 'Why', beside }: WhyProps) {
   return (
     <Collapsible.Root>
-      <Collapsible.Trigger className={styles.trigger} aria-label={`${words}: ${of}`}>
-        {words}
-      </Collapsible.Trigger>
+      <div className={styles.line}>
+        <Collapsible.Trigger className={styles.trigger} aria-label={`${words}: ${of}`}>
+          {words}
+        </Collapsible.Trigger>
+        {beside}
+      </div>
       <Collapsible.Panel className={styles.panel}>{children}</Collapsible.Panel>
     </Collapsible.Root>
   );

@@ -14,7 +14,7 @@
  * - `Amount {figure, unit, size?: body|large}`: tabular figures, the unit beside them.
  * - `PageAnswer {about, children, beneath?, action?}`: first thing on every screen, the answer as its
  *   heading; `action` is the screen's main button, at the foot of a phone (`ActionBar`).
- * - `Why {of, children}`: reasons, opened on demand. `Dialog {open, onOpenChange, title, description?,
+ * - `Why {of, children, words?, beside?}`: reasons, opened on demand. `Dialog {open, onOpenChange, title, description?,
  *   actions}`. `useToast()({words, detail?, undo?, tone?, id?})`.
  * - `Notice {tone?: plain|alarm|caution, title?, actions?}`, `EmptyState {title, children, actions?}`,
  *   `Skeleton {of, rows?}`.

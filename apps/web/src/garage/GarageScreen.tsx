@@ -4,13 +4,12 @@ import type { OverviewPage } from '@quartermark/api/client';
 import { formatDay, garageAnswer } from '@quartermark/engine/display';
 import { useSuspenseInfiniteQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
-import { useState } from 'react';
 import { useTRPC } from '../client/trpc.ts';
 import { Button, ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
 import { CarRow } from './CarRow.tsx';
 import styles from './GarageScreen.module.css';
-import { holdOrder } from './hold-order.ts';
 import { overviewPages } from './overview-pages.ts';
+import { useHeldOrder } from './use-held-order.ts';
 
 /** The garage: what needs a hand today, then the cars by urgency. */
 export function GarageScreen({ garageId }: { garageId: string }) {
@@ -22,7 +21,7 @@ export function GarageScreen({ garageId }: { garageId: string }) {
   const latest = data.pages.at(-1) ?? first;
   const { garage } = latest;
   const proper = data.pages.flatMap((page) => page.rows);
-  const { rows, moved, sortAgain } = useHeldOrder(proper);
+  const { rows, moved, sortAgain } = useHeldOrder(proper, ({ carId }) => carId);
   const answer = garageAnswer({ cars: latest.cars, needsAHand: latest.needsAHand, rows: proper });
 
   return (
@@ -73,15 +72,6 @@ function WhatHappened({ garageId }: { garageId: string }) {
       What happened
     </ButtonLink>
   );
-}
-
-function useHeldOrder(proper: OverviewPage['rows']) {
-  const [held, setHeld] = useState<readonly string[]>(() => proper.map((row) => row.carId));
-  const { rows, moved } = holdOrder(held, proper);
-  const unseen = proper.filter((row) => !held.includes(row.carId));
-  // rows that came with a further page or a new car keep their place from now on
-  if (unseen.length > 0) setHeld([...held, ...unseen.map((row) => row.carId)]);
-  return { rows, moved, sortAgain: () => setHeld(proper.map((row) => row.carId)) };
 }
 
 type ListHeadProps = {

@@ -5,14 +5,16 @@
  *
  * @param held ids in the order shown so far
  * @param rows the fresh rows, in their proper order
+ * @param idOf what tells a row from the others
  * @returns the rows as to be shown, and whether that differs from the proper order
  */
-export function holdOrder<R extends { carId: string }>(
+export function holdOrder<R>(
   held: readonly string[],
   rows: readonly R[],
+  idOf: (row: R) => string,
 ): { rows: R[]; moved: boolean } {
   const place = new Map(held.map((id, index) => [id, index]));
-  const at = ({ carId }: R) => place.get(carId) ?? held.length;
+  const at = (row: R) => place.get(idOf(row)) ?? held.length;
   const shown = [...rows].sort((a, b) => at(a) - at(b));
   return { rows: shown, moved: shown.some((row, index) => row !== rows[index]) };
 }

@@ -14,6 +14,15 @@ export async function readEntry(tx: Tx, garageId: string, id: string): Promise<E
   return found ?? null;
 }
 
+/** Several entries at once, tombstones included, by day and then as recorded. */
+export function readEntries(tx: Tx, garageId: string, ids: readonly string[]): Promise<EntryRow[]> {
+  return tx
+    .select()
+    .from(entry)
+    .where(and(eq(entry.garageId, garageId), inArray(entry.id, [...ids])))
+    .orderBy(asc(entry.on), asc(entry.recorded));
+}
+
 /** All entries of a car of these kinds, by day and then as recorded, tombstones left out. */
 export function listEntriesOfKinds(
   tx: Tx,

@@ -73,7 +73,21 @@ function ownParts(entry: EntryInput, items: NamedItems): Part[] {
       return stripParts(entry);
     case 'service':
       return serviceParts(entry, items);
-    default:
+    case 'fluid':
+    case 'inspection':
+    case 'measure':
+    case 'fit':
+    case 'wheels':
+    case 'finding':
+    case 'incident':
+    case 'layUp':
+    case 'wakeUp':
+    case 'meterReplaced':
+    case 'repair':
+    case 'labReport':
+    case 'handover':
+    case 'answer':
+    case 'note':
       return otherEntryParts(entry);
   }
 }

@@ -1,27 +1,13 @@
 import type { Book } from '../log/book.ts';
-import type { Analysis, FlagCode } from '../wear/result.ts';
+import type { Analysis } from '../wear/result.ts';
 import { laneItem } from './item-words.ts';
 import type { Lane, LaneItem } from './lane.ts';
+import { needsALook } from './needs-a-look.ts';
 import { itemUrgency } from './urgency-of.ts';
 
 /** The most a lane may take as JSON, in UTF-8 bytes. */
 export const LANE_BYTES_MAX = 1024;
 const NAME_LENGTHS = [60, 40, 24, 12, 6];
-
-const NEEDS_A_LOOK: Record<FlagCode, boolean> = {
-  // tomorrow's entry counts tomorrow: nothing to mend
-  future: false,
-  // recognised and counted on
-  rollOver: false,
-  readingRejected: true,
-  readingTooFast: true,
-  unloggedExchange: true,
-  loggedExceedsMeter: true,
-  exchangeWithoutOldValue: true,
-  valueIgnored: true,
-  looksTheSame: true,
-  orderAssumed: true,
-};
 
 /** A name cut to so many characters, never through the middle of one. */
 function cut(name: string, length: number): string {
@@ -61,7 +47,7 @@ export function laneOf(book: Book, analysis: Analysis): Lane {
       changedSince: level.changedSince,
     },
     laidUp: laidUp && { since: laidUp.since, until: laidUp.until },
-    flags: analysis.flags.filter((flag) => NEEDS_A_LOOK[flag.code]).length,
+    flags: analysis.flags.filter((flag) => needsALook(flag.code)).length,
   };
   const items = urgent(book, analysis);
   for (let count = items.length; count > 0; count--)

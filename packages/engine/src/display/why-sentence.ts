@@ -12,14 +12,7 @@ import { formatDay } from './format-day.ts';
 import { formatNumber } from './format-number.ts';
 import { formatAmount, formatCount } from './format-quantity.ts';
 import { listWords } from './grammar.ts';
-
-const WHERE: Record<UseClass, string> = {
-  road: 'on the road',
-  touring: 'on road trips',
-  circuit: 'on circuits',
-  strip: 'on the drag strip',
-  autocross: 'at autocross',
-};
+import { USE_PLACE } from './use-place.ts';
 
 function times(weight: number): string {
   if (weight === 1) return '';
@@ -36,7 +29,7 @@ function share(
   const weighted = limit.byClass[useClass] ?? 0;
   const weight = weights[useClass] ?? 1;
   if (weighted <= 0 || weight <= 0) return null;
-  return `${formatAmount(limit.measure, weighted / weight, unit)} ${WHERE[useClass]}${times(weight)}`;
+  return `${formatAmount(limit.measure, weighted / weight, unit)} ${USE_PLACE[useClass]}${times(weight)}`;
 }
 
 function notCounted(weights: Partial<Record<UseClass, number>>): string[] {
@@ -44,7 +37,7 @@ function notCounted(weights: Partial<Record<UseClass, number>>): string[] {
   if (zero.length === 0) return [];
   return [
     `Use ${listWords(
-      zero.map((useClass) => WHERE[useClass]),
+      zero.map((useClass) => USE_PLACE[useClass]),
       5,
     )} does not count.`,
   ];

@@ -1,0 +1,67 @@
+'use client';
+
+import type { CarView } from '@quartermark/api/client';
+import { carAnswer } from '@quartermark/engine/display';
+import { useSuspenseQuery } from '@tanstack/react-query';
+import type { Route } from 'next';
+import { useTRPC } from '../client/trpc.ts';
+import { ButtonLink, PageAnswer } from '../components/index.ts';
+import { momentWords } from '../garage/moment-words.ts';
+import { NotUpdated } from '../garage/NotUpdated.tsx';
+import { CarReadings } from './CarReadings.tsx';
+import styles from './CarScreen.module.css';
+import { History } from './History.tsx';
+import type { HistoryFilter } from './history-filter.ts';
+import { ItemList } from './ItemList.tsx';
+import { ToMend } from './ToMend.tsx';
+
+type CarScreenProps = { garageId: string; carId: string; filter: HistoryFilter };
+
+/** One car: what has run out and what will, what was last read, what to mend, and its history. */
+export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
+  const trpc = useTRPC();
+  const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions({ garageId, carId }));
+  return (
+    <>
+      <PageAnswer
+        about={view.car.name}
+        beneath={<Computed view={view} />}
+        action={
+          <ButtonLink href={`/g/${garageId}/record/${carId}` as Route} look="main">
+            What happened
+          </ButtonLink>
+        }
+      >
+        {answerOf(view)}
+      </PageAnswer>
+      {view.failure ? (
+        <NotUpdated failure={view.failure} carId={carId} garage={view.garage} />
+      ) : null}
+      <div className={styles.parts}>
+        <ItemList view={view} />
+        <CarReadings view={view} />
+        <ToMend view={view} />
+      </div>
+      <History view={view} filter={filter} />
+    </>
+  );
+}
+
+function answerOf({ analysis, car, items, failure }: CarView): string {
+  if (analysis) return carAnswer(analysis, { unit: car.unit, items });
+  return failure
+    ? 'Nothing can be said of this car now: its figures could not be worked out.'
+    : 'The figures of this car are being worked out.';
+}
+
+/** Its place is held while the figures change, so that nothing moves. */
+function Computed({ view }: { view: CarView }) {
+  const { computedAt, garage, version, wantedVersion, failure } = view;
+  const behind = version < wantedVersion && !failure;
+  return (
+    <span aria-live="polite">
+      {computedAt ? `By the log of ${momentWords(computedAt, garage.zone)}` : ''}
+      {behind ? ' · being recomputed …' : ''}
+    </span>
+  );
+}

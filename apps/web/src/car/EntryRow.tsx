@@ -1,0 +1,67 @@
+import type { CarView, EntryView } from '@quartermark/api/client';
+import { entryLine, flagSentence, formatDay } from '@quartermark/engine/display';
+import type { EntryInput } from '@quartermark/engine/log';
+import type { Route } from 'next';
+import Link from 'next/link';
+import { joinClasses } from '../components/index.ts';
+import styles from './EntryRow.module.css';
+
+type EntryRowProps = {
+  entry: EntryView;
+  view: CarView;
+  /** without its note and what was found odd */
+  brief?: boolean;
+};
+
+/** One entry in words, its figures as typed; it leads to the entry's own page. */
+export function EntryRow({ entry: shown, view, brief = false }: EntryRowProps) {
+  const { entry, removed } = shown;
+  const { title, detail } = entryLine(entry, view.items);
+  const flags = view.analysis?.flags.filter((flag) => flag.entry === entry.id) ?? [];
+  return (
+    <li className={joinClasses(styles.row, removed && styles.removed)}>
+      <time dateTime={entry.on} className={styles.day}>
+        {dayWords(entry)}
+      </time>
+      <div className={styles.words}>
+        <p>
+          <Link
+            href={`/g/${view.garage.id}/entry/${entry.id}` as Route}
+            prefetch={false}
+            className={styles.link}
+          >
+            {title}
+          </Link>
+          {detail ? <span className={styles.detail}>: {detail}</span> : null}
+        </p>
+        {brief ? null : (
+          <>
+            {entry.note ? <p className={styles.note}>{entry.note}</p> : null}
+            {flags.map((flag) => (
+              <p key={flag.code} className={styles.flag}>
+                {flagSentence(flag)}
+              </p>
+            ))}
+            <Changed shown={shown} />
+          </>
+        )}
+      </div>
+    </li>
+  );
+}
+
+/** How often it was put right; a removal is no such time. */
+function Changed({ shown: { revision, removed } }: { shown: EntryView }) {
+  const amended = revision - (removed ? 2 : 1);
+  const times = amended === 1 ? 'Amended once' : `Amended ${amended} times`;
+  if (!removed && amended === 0) return null;
+  const words = [removed ? 'Removed' : '', amended > 0 ? times : ''].filter((word) => word !== '');
+  return <p className={styles.changed}>{words.join(' · ')}</p>;
+}
+
+function dayWords({ on, time, dayOrder }: EntryInput): string {
+  if (time !== undefined) return `${formatDay(on)}, ${time}`;
+  if (dayOrder === 'beforeDriving') return `${formatDay(on)}, before driving`;
+  if (dayOrder === 'afterDriving') return `${formatDay(on)}, after driving`;
+  return formatDay(on);
+}

@@ -1,0 +1,86 @@
+import type { CarView } from '@quartermark/api/client';
+import type { ItemResult } from '@quartermark/engine';
+import { hardUseSentence, limitsWords, whySentence } from '@quartermark/engine/display';
+import { Why } from '../components/index.ts';
+import { momentWords } from '../garage/moment-words.ts';
+import { betterWords } from './better-words.ts';
+import { Evidence } from './Evidence.tsx';
+import type { WatchedItem } from './ItemList.tsx';
+import styles from './ItemWhy.module.css';
+
+type ItemWhyProps = { row: WatchedItem; view: CarView };
+
+/** The reasons for an item's state: each limit, hard use, the way it is reckoned, whose value it is. */
+export function ItemWhy({ row, view }: ItemWhyProps) {
+  const { item, result } = row;
+  return (
+    <div className={styles.why}>
+      {result ? <Limits row={row} result={result} view={view} /> : null}
+      <p>
+        {limitsFrom(item.source)}: {limitsWords(item.limits)}.
+      </p>
+      {result ? <p>{formulaWords(result)}</p> : null}
+      {result ? <Better result={result} /> : null}
+      {result && result.evidence.length > 0 ? (
+        <Why of={item.name} words={entriesWords(result.evidence.length)}>
+          <Evidence ids={result.evidence} view={view} />
+        </Why>
+      ) : null}
+      <p className={styles.computed}>{computedWords(view)}</p>
+    </div>
+  );
+}
+
+type LimitsProps = { row: WatchedItem; result: ItemResult; view: CarView };
+
+function Limits({ row: { item }, result, view }: LimitsProps) {
+  const { unit } = view.car;
+  return (
+    <>
+      {result.limits.map((limit) => (
+        <p key={`${limit.measure}:${limit.severe}`}>
+          {whySentence(limit, { service: result.service, item, unit })}
+        </p>
+      ))}
+      {result.severe && item.severe ? (
+        <p>{hardUseSentence(result.severe, item.severe, unit)}</p>
+      ) : null}
+    </>
+  );
+}
+
+function Better({ result }: { result: ItemResult }) {
+  const words = betterWords(result);
+  if (words.length === 0) return null;
+  return (
+    <div>
+      <p>What would make this better:</p>
+      <ul className={styles.better}>
+        {words.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function limitsFrom(source: string | undefined): string {
+  return source ? `The limits, from ${source}` : 'The limits, your own value';
+}
+
+function formulaWords({ limits }: ItemResult): string {
+  const formula =
+    'What is left is the limit less what was counted since the last service, each kind of use as heavily as the item says. Days count from the service.';
+  return limits.length > 1
+    ? `${formula} The limit used up the furthest speaks for the item.`
+    : formula;
+}
+
+function entriesWords(count: number): string {
+  return count === 1 ? 'The entry it rests on' : `The ${count} entries it rests on`;
+}
+
+function computedWords({ computedAt, engineVersion, version, garage }: CarView): string {
+  if (computedAt === null) return 'Not worked out yet.';
+  return `Worked out on ${momentWords(computedAt, garage.zone)}, from state ${version} of this car’s log, by version ${engineVersion ?? 'unknown'} of the reckoning.`;
+}
