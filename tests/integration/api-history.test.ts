@@ -102,3 +102,34 @@ describe('car.lastValues', () => {
     }
   });
 });
+
+describe('entry.some', () => {
+  test('gives entries by day, removed ones marked, and only those of the garage asked', async () => {
+    const later = at.draft('note', { on: '2026-06-02', note: 'Later' });
+    const sooner = at.draft('note', { on: '2026-06-01', note: 'Sooner' });
+    await at.record(later);
+    await at.record(sooner);
+    await at.me.entry.remove({ ...command(), entryId: later.id, baseRevision: 1 });
+    const entryIds = [later.id, randomUUID(), sooner.id];
+    const found = await at.me.entry.some({ garageId: at.garageId, entryIds });
+    expect(found.map(({ entry, removed }) => [entry.id, removed])).toEqual([
+      [sooner.id, false],
+      [later.id, true],
+    ]);
+
+    const other = await home('api some');
+    try {
+      expect(await other.me.entry.some({ garageId: other.garageId, entryIds })).toEqual([]);
+      const strange = await refused(other.me.entry.some({ garageId: at.garageId, entryIds }));
+      expect(strange.code).toBe('notFound');
+    } finally {
+      await other.close();
+    }
+  });
+
+  test('takes a hundred at once and says so beyond', async () => {
+    const entryIds = Array.from({ length: 101 }, () => randomUUID());
+    const many = await refused(at.me.entry.some({ garageId: at.garageId, entryIds }));
+    expect(many).toMatchObject({ code: 'badInput', field: 'entryIds' });
+  });
+});

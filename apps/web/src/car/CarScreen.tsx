@@ -1,7 +1,7 @@
 'use client';
 
 import type { CarView } from '@quartermark/api/client';
-import { carAnswer } from '@quartermark/engine/display';
+import { carSentences } from '@quartermark/engine/display';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useTRPC } from '../client/trpc.ts';
@@ -21,18 +21,24 @@ type CarScreenProps = { garageId: string; carId: string; filter: HistoryFilter }
 export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
   const trpc = useTRPC();
   const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions({ garageId, carId }));
+  const [first, ...rest] = sentencesOf(view);
   return (
     <>
       <PageAnswer
         about={view.car.name}
-        beneath={<Computed view={view} />}
+        beneath={
+          <>
+            {rest.length > 0 ? <p className={styles.rest}>{rest.join(' ')}</p> : null}
+            <Computed view={view} />
+          </>
+        }
         action={
           <ButtonLink href={`/g/${garageId}/record/${carId}` as Route} look="main">
             What happened
           </ButtonLink>
         }
       >
-        {answerOf(view)}
+        {first}
       </PageAnswer>
       {view.failure ? (
         <NotUpdated failure={view.failure} carId={carId} garage={view.garage} />
@@ -47,11 +53,11 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
   );
 }
 
-function answerOf({ analysis, car, items, failure }: CarView): string {
-  if (analysis) return carAnswer(analysis, { unit: car.unit, items });
+function sentencesOf({ analysis, car, items, failure }: CarView): string[] {
+  if (analysis) return carSentences(analysis, { unit: car.unit, items });
   return failure
-    ? 'Nothing can be said of this car now: its figures could not be worked out.'
-    : 'The figures of this car are being worked out.';
+    ? ['Nothing can be said of this car now: its figures could not be worked out.']
+    : ['The figures of this car are being worked out.'];
 }
 
 /** Its place is held while the figures change, so that nothing moves. */

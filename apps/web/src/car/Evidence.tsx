@@ -35,8 +35,7 @@ export function Evidence({ ids, view }: EvidenceProps) {
         {refusalWords(failed.error).message}
       </Notice>
     );
-  if (answers.some((answer) => answer.isPending))
-    return <Skeleton of="the entries" rows={Math.min(ids.length, 5)} />;
+  if (answers.some((answer) => answer.isPending)) return <Skeleton of="the entries" rows={1} />;
   return (
     <ul>
       {answers

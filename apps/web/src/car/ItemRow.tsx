@@ -61,7 +61,7 @@ function Ways({ itemId, name, view, unknown }: WaysProps) {
         look="quiet"
         className={styles.way}
       >
-        {unknown ? 'Say when it was last done' : 'Change'}
+        {unknown ? 'Say when' : 'Change'}
         <span className={styles.unseen}>: {name}</span>
       </ButtonLink>
     </>

@@ -1,5 +1,5 @@
 import type { CarView } from '@quartermark/api/client';
-import type { ItemResult } from '@quartermark/engine';
+import { type ItemResult, isAmountLimit } from '@quartermark/engine';
 import { hardUseSentence, limitsWords, whySentence } from '@quartermark/engine/display';
 import { Why } from '../components/index.ts';
 import { momentWords } from '../garage/moment-words.ts';
@@ -17,7 +17,7 @@ export function ItemWhy({ row, view }: ItemWhyProps) {
     <div className={styles.why}>
       {result ? <Limits row={row} result={result} view={view} /> : null}
       <p>
-        {limitsFrom(item.source)}: {limitsWords(item.limits)}.
+        Limits: {limitsWords(item.limits)}. {sourceWords(item.source)}
       </p>
       {result ? <p>{formulaWords(result)}</p> : null}
       {result ? <Better result={result} /> : null}
@@ -64,16 +64,22 @@ function Better({ result }: { result: ItemResult }) {
   );
 }
 
-function limitsFrom(source: string | undefined): string {
-  return source ? `The limits, from ${source}` : 'The limits, your own value';
+function sourceWords(source: string | undefined): string {
+  return source ? `Source: ${source}.` : 'No source is named, so they are your own value.';
 }
 
 function formulaWords({ limits }: ItemResult): string {
-  const formula =
-    'What is left is the limit less what was counted since the last service, each kind of use as heavily as the item says. Days count from the service.';
-  return limits.length > 1
-    ? `${formula} The limit used up the furthest speaks for the item.`
-    : formula;
+  const amounts = limits.some(isAmountLimit);
+  const days = limits.some(({ measure }) => measure === 'months' || measure === 'days');
+  return [
+    amounts
+      ? 'What is left is the limit less the use counted since the last service, each kind of use as heavily as the item says.'
+      : '',
+    days ? 'Months and days run from the last service, whether the car is used or not.' : '',
+    limits.length > 1 ? 'The limit used up the furthest decides.' : '',
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
 }
 
 function entriesWords(count: number): string {

@@ -92,8 +92,16 @@ function notOnRecordSentences(told: Told[]): string[] {
  * @param car names and units of the same car
  */
 export function carAnswer(analysis: Analysis, car: CarFacts): string {
+  return carSentences(analysis, car).join(' ');
+}
+
+/** The sentences of `carAnswer()`, the one that matters most first. */
+export function carSentences(analysis: Analysis, car: CarFacts): string[] {
   if (analysis.items.length === 0)
-    return 'Nothing is watched on this car yet. Add an item, such as engine oil, with its limits from the manual and the day it was last done.';
+    return [
+      'Nothing is watched on this car yet.',
+      'Add an item, such as engine oil, with its limits from the manual and the day it was last done.',
+    ];
   const told = tell(analysis, car);
   const marked = (mark: ItemWords['mark']) => told.filter(({ words }) => words.mark === mark);
   return [
@@ -103,5 +111,5 @@ export function carAnswer(analysis: Analysis, car: CarFacts): string {
     ...atLeastSentences(marked('atLeast').slice(0, 2)),
     ...notOnRecordSentences(marked('notOnRecord')),
     ...firstToRunOut(told),
-  ].join(' ');
+  ];
 }

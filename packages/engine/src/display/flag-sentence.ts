@@ -9,6 +9,7 @@ import { formatDay } from './format-day.ts';
  */
 export function flagSentence(flag: Flag): string {
   const on = flag.on === null ? '' : ` of ${formatDay(flag.on)}`;
+  const onDay = on.replace(' of ', ' on ');
   const value = flag.value === null ? 'The value' : `The value ${flag.value}`;
   switch (flag.code) {
     case 'future':
@@ -18,13 +19,13 @@ export function flagSentence(flag: Flag): string {
     case 'readingTooFast':
       return `${value}${on} would mean more than 2,000 km or 24 hours a day and was set aside. Check the digits and the day, then amend it.`;
     case 'unloggedExchange':
-      return `The odometer dropped${on} and stayed low: the distance across is not known. If the instrument was changed, record "odometer replaced" with its last value; else amend the reading.`;
+      return `The odometer dropped${onDay} and stayed low: the distance across is not known. If the instrument was changed, record "odometer replaced" with its last value; else amend the reading.`;
     case 'rollOver':
-      return `The odometer rolled over to zero${on} and was counted on. Nothing to do.`;
+      return `The odometer rolled over to zero${onDay} and was counted on. Nothing to do.`;
     case 'loggedExceedsMeter':
-      return `The use logged${on} is more than the meter shows; the log was believed. Check the distances, or amend the reading.`;
+      return `The use logged${onDay} is more than the meter shows; the log was believed. Check the distances, or amend the reading.`;
     case 'exchangeWithoutOldValue':
-      return `The instrument was changed${on} without its last value: the distance across is not known. Amend the entry with the old instrument's last value if you have it.`;
+      return `The instrument was changed${onDay} without its last value: the distance across is not known. Amend the entry with the old instrument's last value if you have it.`;
     case 'valueIgnored':
       return `${value}${on} cannot be used and does not count; the rest of its entry does. Amend the entry.`;
     case 'looksTheSame':

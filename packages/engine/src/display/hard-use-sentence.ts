@@ -12,7 +12,7 @@ import { USE_PLACE } from './use-place.ts';
  * shorter limits apply, and whether they do.
  *
  * @param unit unit of the odometer, for thresholds of distance
- * @example "Hard use: 17 sessions on circuits. From 15 sessions on, 6 months apply: they do since 13 June 2026."
+ * @example hardUseSentence(result, item.severe, 'km') // "Hard use: 17 sessions on circuits. From 15 ..."
  */
 export function hardUseSentence(
   result: SevereResult,
