@@ -60,6 +60,8 @@ export default defineConfig({
     {
       name: 'demo at 1280',
       testMatch: 'demo/**/*.spec.ts',
+      // each fact is to be found on a phone
+      testIgnore: 'demo/facts.spec.ts',
       use: { ...desk, storageState: demo },
       dependencies: ['open the demo'],
     },

@@ -1,0 +1,22 @@
+import { expect, test } from '@playwright/test';
+import { expectAccessible } from '../../support/browser/accessible.ts';
+import { chooseLook, LOOKS } from '../../support/browser/choose-look.ts';
+import { demoGarageOf } from '../../support/browser/demo.ts';
+import { EVERY_SCREEN, visit } from '../../support/browser/every-screen.ts';
+
+for (const screen of EVERY_SCREEN)
+  test(`the screen "${screen.name}" keeps every rule of axe in each look, and nothing is cut off`, async ({
+    page,
+    baseURL,
+  }) => {
+    await visit(page, await demoGarageOf(page, baseURL ?? ''), screen);
+    await expect(page).toHaveTitle(/Quartermark$/);
+    for (const look of LOOKS) {
+      await chooseLook(page, look);
+      await expectAccessible(page, `${screen.name} in ${look}`);
+    }
+    const width = await page.evaluate<number>('document.documentElement.scrollWidth');
+    expect(width, 'the page is wider than the screen').toBeLessThanOrEqual(
+      page.viewportSize()?.width ?? 0,
+    );
+  });

@@ -1,0 +1,64 @@
+import type { Page } from '@playwright/test';
+import { demoCar, demoEntry, demoItem, demoRecord } from './demo.ts';
+
+export type Screen = {
+  name: string;
+  /** inside the demo garage, or from the root where it begins with a slash */
+  path: string;
+  /** opens what is folded away */
+  unfold?: (page: Page) => Promise<void>;
+};
+
+const KINDS = [
+  'odometer',
+  'fuel',
+  'oilCheck',
+  'oilTopUp',
+  'oilChange',
+  'drive',
+  'session',
+  'strip',
+  'service',
+  'note',
+] as const;
+
+/** Opens each "Why" of a car's page. */
+async function openAllWhys(page: Page): Promise<void> {
+  const closed = page.getByRole('button', { name: /^Why: /, expanded: false });
+  for (let left = await closed.count(); left > 0; left = await closed.count())
+    await closed.first().click();
+}
+
+/** Every screen there is, as the demo garage fills it. */
+export const EVERY_SCREEN: readonly Screen[] = [
+  { name: 'garage', path: '' },
+  { name: 'settings', path: 'settings' },
+  { name: 'car, hard used', path: demoCar(1), unfold: openAllWhys },
+  { name: 'car, at the drag strip', path: demoCar(2) },
+  { name: 'car, with entries to mend', path: demoCar(4), unfold: openAllWhys },
+  { name: 'car, laid up', path: demoCar(5) },
+  { name: 'car, bought without papers', path: demoCar(6) },
+  { name: 'add a car', path: 'car/add' },
+  { name: 'change a car', path: `${demoCar(1)}/change` },
+  { name: 'add an item', path: `${demoCar(1)}/item/add` },
+  { name: 'change an item', path: demoItem(1, 1) },
+  { name: 'what happened, which car', path: 'record' },
+  { name: 'what happened, what', path: demoRecord(1) },
+  ...KINDS.map((kind) => ({ name: `record ${kind}`, path: demoRecord(1, `/${kind}`) })),
+  { name: 'entry', path: demoEntry(1, 9001) },
+  { name: 'entry, amended', path: demoEntry(4, 9024) },
+  { name: 'entry, removed', path: demoEntry(4, 9026) },
+  { name: 'first start', path: '/start' },
+  { name: 'sign in', path: '/sign-in' },
+  { name: 'nothing here', path: '/no-such-page' },
+];
+
+/** Goes to a screen and waits until it stands. */
+export async function visit(page: Page, garage: string, screen: Screen): Promise<void> {
+  const { path, unfold } = screen;
+  const inside = path === '' ? garage : `${garage}/${path}`;
+  await page.goto(path.startsWith('/') ? path : inside);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await page.waitForLoadState('load');
+  await unfold?.(page);
+}
