@@ -13,7 +13,7 @@ type WhyProps = {
   beside?: ReactNode;
 };
 
-/** The reasons behind a computed number, opened on demand. */
+/** The reasons behind a computed number, opened on demand; they are not in the page before that. */
 export function Why({ of, children, words = 'Why', beside }: WhyProps) {
   return (
     <Collapsible.Root>

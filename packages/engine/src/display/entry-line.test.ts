@@ -71,6 +71,9 @@ test('entryLine() names the use, its amount and its place', () => {
     }),
   ).toBe('Circuit | 4 sessions, at Ashcombe Ring, 100 km, 1.6 h, oil up to 121 °C');
   expect(line({ kind: 'session', use: 'autocross' })).toBe('Autocross | 1 session');
+  expect(
+    line({ kind: 'session', use: 'circuit', driver: 'Tam', remarks: 'Clean stint, backed off.' }),
+  ).toBe('Circuit | 1 session, driven by Tam. Clean stint, backed off.');
   expect(line({ kind: 'drive', use: 'touring', until: '2026-05-09' })).toBe(
     'Road trip | until 9 May 2026',
   );

@@ -35,7 +35,13 @@ export function entryLine(entry: EntryInput, items: NamedItems = []): EntryLine 
     read && `odometer ${typedWords(read)}`,
     entry.driver && `driven by ${entry.driver}`,
   ];
-  return { title: titleOf(entry), detail: joined(parts) };
+  return { title: titleOf(entry), detail: withRemarks(joined(parts), entry) };
+}
+
+/** Remarks are sentences of their own. */
+function withRemarks(detail: string, entry: EntryInput): string {
+  if (entry.kind !== 'session' || entry.remarks === undefined) return detail;
+  return `${detail}. ${entry.remarks}`;
 }
 
 function joined(parts: readonly Part[]): string {
@@ -152,7 +158,6 @@ function sessionParts(entry: EntryOf<'session'>): Part[] {
     entry.oilTempPeak && `oil up to ${typedWords(entry.oilTempPeak)}`,
     entry.coolantTempPeak && `coolant up to ${typedWords(entry.coolantTempPeak)}`,
     entry.fuelUsed && `${typedWords(entry.fuelUsed)} of fuel`,
-    entry.remarks,
   ];
 }
 
