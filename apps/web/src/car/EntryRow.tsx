@@ -3,6 +3,7 @@ import { entryLine, flagSentence, formatDay } from '@quartermark/engine/display'
 import type { EntryInput } from '@quartermark/engine/log';
 import type { Route } from 'next';
 import Link from 'next/link';
+import type { ReactNode } from 'react';
 import { joinClasses } from '../components/index.ts';
 import styles from './EntryRow.module.css';
 
@@ -11,10 +12,12 @@ type EntryRowProps = {
   view: CarView;
   /** without its note and what was found odd */
   brief?: boolean;
+  /** what stands beneath */
+  children?: ReactNode;
 };
 
 /** One entry in words, its figures as typed; it leads to the entry's own page. */
-export function EntryRow({ entry: shown, view, brief = false }: EntryRowProps) {
+export function EntryRow({ entry: shown, view, brief = false, children }: EntryRowProps) {
   const { entry, removed } = shown;
   const { title, detail } = entryLine(entry, view.items);
   const flags = view.analysis?.flags.filter((flag) => flag.entry === entry.id) ?? [];
@@ -45,6 +48,7 @@ export function EntryRow({ entry: shown, view, brief = false }: EntryRowProps) {
             <Changed shown={shown} />
           </>
         )}
+        {children}
       </div>
     </li>
   );

@@ -21,7 +21,7 @@ export function ItemList({ view }: { view: CarView }) {
   if (rows.length === 0)
     return (
       <EmptyState
-        title="Nothing is watched yet"
+        title="Begin with what runs out"
         actions={
           <ButtonLink href={add} look="main">
             Add an item

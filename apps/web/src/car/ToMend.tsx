@@ -1,47 +1,88 @@
-import type { CarView } from '@quartermark/api/client';
+'use client';
+
+import type { CarView, EntryView } from '@quartermark/api/client';
 import type { Flag } from '@quartermark/engine';
 import { flagSentence, needsALook } from '@quartermark/engine/display';
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import Link from 'next/link';
+import { useTRPC } from '../client/trpc.ts';
+import { EntryRow } from './EntryRow.tsx';
+import { flaggedEntries } from './flagged-entries.ts';
 import styles from './ToMend.module.css';
 
-/** What was found odd in the log, with the way to the entry. Absent while there is nothing. */
+/** What was found odd in the log, beside the entry as it was typed. Absent while there is nothing. */
 export function ToMend({ view }: { view: CarView }) {
+  const trpc = useTRPC();
   const flags = view.analysis?.flags ?? [];
-  const look = flags.filter((flag) => needsALook(flag.code));
-  const known = flags.filter((flag) => !needsALook(flag.code));
+  const entryIds = flaggedEntries(view.analysis);
+  const { data } = useQuery({
+    ...trpc.entry.some.queryOptions({ garageId: view.garage.id, entryIds }),
+    enabled: entryIds.length > 0,
+    placeholderData: keepPreviousData,
+  });
+  if (flags.length === 0) return null;
+  const entries = new Map(data?.map((one) => [one.entry.id, one]));
+  const list = { entries, view };
+  return (
+    <div className={styles.mend}>
+      <FlagList
+        title="Entries to mend"
+        flags={flags.filter((flag) => needsALook(flag.code))}
+        {...list}
+      />
+      <FlagList
+        title="Noticed in the log"
+        flags={flags.filter((flag) => !needsALook(flag.code))}
+        {...list}
+      />
+    </div>
+  );
+}
+
+type FlagListProps = {
+  title: string;
+  flags: readonly Flag[];
+  entries: ReadonlyMap<string, EntryView>;
+  view: CarView;
+};
+
+function FlagList({ title, flags, entries, view }: FlagListProps) {
   if (flags.length === 0) return null;
   return (
-    <section aria-label="Entries to mend" className={styles.mend}>
-      {look.length > 0 ? (
-        <>
-          <h2>Entries to mend</h2>
-          <FlagList flags={look} garageId={view.garage.id} />
-        </>
-      ) : null}
-      {known.length > 0 ? (
-        <>
-          <h2>Noticed in the log</h2>
-          <FlagList flags={known} garageId={view.garage.id} />
-        </>
-      ) : null}
+    <section aria-label={title}>
+      <h2>{title}</h2>
+      <ul className={styles.list}>
+        {flags.map((flag) => (
+          <FlagRow
+            key={JSON.stringify(flag)}
+            flag={flag}
+            entry={entries.get(flag.entry ?? '') ?? null}
+            view={view}
+          />
+        ))}
+      </ul>
     </section>
   );
 }
 
-function FlagList({ flags, garageId }: { flags: readonly Flag[]; garageId: string }) {
+type FlagRowProps = { flag: Flag; entry: EntryView | null; view: CarView };
+
+function FlagRow({ flag, entry, view }: FlagRowProps) {
+  const more = (
+    <>
+      <p>{flagSentence(flag)}</p>
+      <p className={styles.ways}>
+        <EntryLink id={flag.entry} garageId={view.garage.id} words="Open the entry" />
+        <EntryLink id={flag.other ?? null} garageId={view.garage.id} words="Open the other one" />
+      </p>
+    </>
+  );
+  if (!entry) return <li className={styles.alone}>{more}</li>;
   return (
-    <ul className={styles.list}>
-      {flags.map((flag) => (
-        <li key={JSON.stringify(flag)} className={styles.flag}>
-          <p>{flagSentence(flag)}</p>
-          <p className={styles.ways}>
-            <EntryLink id={flag.entry} garageId={garageId} words="Open the entry" />
-            <EntryLink id={flag.other ?? null} garageId={garageId} words="Open the other one" />
-          </p>
-        </li>
-      ))}
-    </ul>
+    <EntryRow entry={entry} view={view} brief>
+      <div className={styles.more}>{more}</div>
+    </EntryRow>
   );
 }
 

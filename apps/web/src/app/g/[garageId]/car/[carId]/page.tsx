@@ -1,6 +1,7 @@
 import { HydrationBoundary } from '@tanstack/react-query';
 import type { Metadata } from 'next';
 import { CarScreen } from '../../../../../car/CarScreen.tsx';
+import { flaggedEntries } from '../../../../../car/flagged-entries.ts';
 import { historyQuestion, readFilter } from '../../../../../car/history-filter.ts';
 import { historyPages } from '../../../../../car/history-pages.ts';
 import { Page } from '../../../../../frame/Page.tsx';
@@ -21,7 +22,7 @@ export default async function CarPage({ params, searchParams }: CarPageProps) {
   const { garageId, carId } = await params;
   const filter = readFilter(await searchParams);
   const question = historyQuestion({ garageId, carId }, filter);
-  await orNotFound(
+  const [{ analysis }] = await orNotFound(
     Promise.all([
       pageCache().fetchQuery(ask().car.view.queryOptions({ garageId, carId })),
       pageCache().fetchInfiniteQuery(
@@ -29,6 +30,9 @@ export default async function CarPage({ params, searchParams }: CarPageProps) {
       ),
     ]),
   );
+  const entryIds = flaggedEntries(analysis);
+  if (entryIds.length > 0)
+    await pageCache().fetchQuery(ask().entry.some.queryOptions({ garageId, entryIds }));
   return (
     <HydrationBoundary state={answers()}>
       <Page>
