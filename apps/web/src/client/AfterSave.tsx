@@ -37,7 +37,8 @@ const MOST_SAID = 4;
 
 /**
  * What a form calls once its entry is saved: it says "Saved." with the way back, and, when the figures
- * that count the entry have come, what changed by it. It outlives the form, so go on at once.
+ * that count the entry have come, what changed by it. It outlives the form, so go on at once. What
+ * changed can only be told where the page has asked `car.view` before it saved.
  *
  * @example
  * const afterSave = useAfterSave();
