@@ -12,7 +12,7 @@ const result = { active: true, severeAmount: 17, threshold: 15, since: '2026-06-
 
 test('hardUseSentence() says how much, from how much on, and since when', () => {
   expect(hardUseSentence(result, schedule, 'km')).toBe(
-    'Hard use: 17 circuit sessions. From 15 circuit sessions on, the schedule for hard use applies (6 months); it is in force since 13 June 2026.',
+    'Hard use: 17 circuit sessions. From 15 sessions on, the schedule for hard use applies (6 months); it is in force since 13 June 2026.',
   );
 });
 
@@ -26,7 +26,7 @@ test('hardUseSentence() says so while the schedule is off, in the unit of the ca
     limits: [{ measure: 'km', value: 3000, unit: 'mi' }],
   } satisfies Parameters<typeof hardUseSentence>[1];
   expect(hardUseSentence(off, byDistance, 'mi')).toBe(
-    'Hard use: 100 mi on circuits and on the drag strip. From 500 mi on circuits and on the drag strip on, the schedule for hard use applies (3,000 mi); it is not in force now.',
+    'Hard use: 100 mi on circuits and on the drag strip. From 500 mi on, the schedule for hard use applies (3,000 mi); it is not in force now.',
   );
 });
 
@@ -40,6 +40,6 @@ test('hardUseSentence() says where the threshold is a share of all use', () => {
     limits: [{ measure: 'months', value: 6 }],
   } satisfies Parameters<typeof hardUseSentence>[1];
   expect(hardUseSentence(shared, byShare, 'km')).toContain(
-    'Beyond 120 km on the drag strip, 25 % of all use since the last service, the schedule',
+    'Beyond 120 km, 25 % of all use since the last service, the schedule',
   );
 });

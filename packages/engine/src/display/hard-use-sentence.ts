@@ -29,7 +29,7 @@ function hardAmount(value: number, { classes, measure }: Schedule, unit: Distanc
  *
  * @param unit unit of the odometer, for thresholds of distance
  * @example hardUseSentence(result, item.severe, 'km')
- * // "Hard use: 17 circuit sessions. From 15 circuit sessions on, the schedule for hard use applies (6 months); it is in force since 13 June 2026."
+ * // "Hard use: 17 circuit sessions. From 15 sessions on, the schedule for hard use applies (6 months); it is in force since 13 June 2026."
  */
 export function hardUseSentence(
   result: SevereResult,
@@ -37,7 +37,7 @@ export function hardUseSentence(
   unit: DistanceUnit,
 ): string {
   const so = hardAmount(result.severeAmount, schedule, unit);
-  const threshold = hardAmount(result.threshold, schedule, unit);
+  const threshold = formatAmount(schedule.measure, result.threshold, unit);
   const when =
     schedule.basis === 'limit'
       ? `From ${threshold} on`
