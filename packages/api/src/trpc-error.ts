@@ -7,9 +7,13 @@ import type { Log } from './world.ts';
 
 /** The refusal that an error carries, or null if it is none. */
 export function refusalOf(error: unknown): Refusal | null {
-  if (error instanceof Refused) return error.refusal;
-  if (error instanceof TRPCError && error.cause instanceof Refused) return error.cause.refusal;
-  return null;
+  if (!(error instanceof Error)) return null;
+  return refusalIn(error) ?? refusalIn(error.cause);
+}
+
+/** By name, not by class: a page and a route are bundled apart, so each has a class `Refused` of its own. */
+function refusalIn(thrown: unknown): Refusal | null {
+  return thrown instanceof Error && thrown.name === 'Refused' ? (thrown as Refused).refusal : null;
 }
 
 /**

@@ -69,7 +69,7 @@ function wordsOf(fact: Fact): string[] {
         : `${counted(remainingDays, 'day')} left`,
     );
   if (wanted.severe) words.push('schedule for hard use');
-  if (severeThreshold !== undefined) words.push(amountWords(severeThreshold, 'circuit sessions'));
+  if (severeThreshold !== undefined) words.push(`From ${severeThreshold} sessions on`);
   if (wanted.severeSince !== undefined) words.push(day(wanted.severeSince));
   if (wanted.reading !== undefined && wanted.onOffset !== undefined)
     words.push(day(daysFrom(expected.asOf, wanted.onOffset)));
@@ -79,11 +79,9 @@ function wordsOf(fact: Fact): string[] {
 }
 
 const rowOf = (page: Page, fact: Fact): Locator =>
-  page
-    .getByRole('listitem')
-    .filter({
-      has: page.getByRole('heading', { level: 2, name: CARS[fact.car] ?? '', exact: true }),
-    });
+  page.getByRole('listitem').filter({
+    has: page.getByRole('heading', { level: 2, name: CARS[fact.car] ?? '', exact: true }),
+  });
 
 async function openCar(page: Page, fact: Fact, taps: Taps): Promise<void> {
   await taps.on(rowOf(page, fact).getByRole('link', { name: CARS[fact.car] ?? '' }));
@@ -110,14 +108,19 @@ async function reach(page: Page, fact: Fact, taps: Taps): Promise<Locator> {
 
 async function reachEntry(page: Page, fact: Fact, taps: Taps): Promise<Locator> {
   const wanted: Expect = fact.expect;
-  if (wanted.removed) await taps.on(page.getByRole('checkbox', { name: 'Removed ones too' }));
   const [id = ''] = fact.evidence;
-  if (!wanted.removed && !wanted.amended)
-    return page.getByRole('region', { name: 'Entries to mend' });
-  return page
-    .getByRole('region', { name: 'History' })
-    .getByRole('listitem')
-    .filter({ has: page.locator(`a[href$="/entry/${id}"]`) });
+  if (wanted.amended || wanted.removed) {
+    if (wanted.removed) await taps.on(page.getByRole('checkbox', { name: 'Removed ones too' }));
+    return page
+      .getByRole('region', { name: 'History' })
+      .getByRole('listitem')
+      .filter({ has: page.locator(`a[href$="/entry/${id}"]`) });
+  }
+  // found odd: the entry itself says what was typed
+  const toMend = page.getByRole('region', { name: 'Entries to mend' });
+  await taps.on(toMend.locator(`a[href$="/entry/${id}"]`));
+  await page.waitForURL(`**/entry/${id}`);
+  return page.getByRole('main');
 }
 
 for (const fact of expected.facts)

@@ -1,10 +1,12 @@
-import type { Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { demoCar, demoEntry, demoItem, demoRecord } from './demo.ts';
 
 export type Screen = {
   name: string;
   /** inside the demo garage, or from the root where it begins with a slash */
   path: string;
+  /** 200 unless said otherwise */
+  status?: number;
   /** opens what is folded away */
   unfold?: (page: Page) => Promise<void>;
 };
@@ -50,14 +52,15 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'entry, removed', path: demoEntry(4, 9026) },
   { name: 'first start', path: '/start' },
   { name: 'sign in', path: '/sign-in' },
-  { name: 'nothing here', path: '/no-such-page' },
+  { name: 'nothing here', path: '/no-such-page', status: 404 },
 ];
 
 /** Goes to a screen and waits until it stands. */
 export async function visit(page: Page, garage: string, screen: Screen): Promise<void> {
-  const { path, unfold } = screen;
+  const { path, unfold, status = 200 } = screen;
   const inside = path === '' ? garage : `${garage}/${path}`;
-  await page.goto(path.startsWith('/') ? path : inside);
+  const answer = await page.goto(path.startsWith('/') ? path : inside);
+  expect(answer?.status(), `the screen "${screen.name}"`).toBe(status);
   await page.getByRole('heading', { level: 1 }).waitFor();
   await page.waitForLoadState('load');
   await unfold?.(page);

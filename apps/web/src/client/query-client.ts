@@ -1,4 +1,4 @@
-import { defaultShouldDehydrateQuery, QueryClient } from '@tanstack/react-query';
+import { defaultShouldDehydrateQuery, isServer, QueryClient } from '@tanstack/react-query';
 import superjson from 'superjson';
 
 const FRESH_MS = 30_000;
@@ -18,8 +18,12 @@ export function makeQueryClient(): QueryClient {
   });
 }
 
-/** A refusal stays one however often it is asked; a server that did not answer may come back. */
+/**
+ * A refusal stays one however often it is asked; a server that did not answer may come back. A page that
+ * is being rendered asks its own process, and nobody should wait for that to be tried again.
+ */
 function shouldRetry(failures: number, error: unknown): boolean {
+  if (isServer) return false;
   const refused =
     typeof error === 'object' && error !== null && 'data' in error && Boolean(error.data);
   return !refused && failures < 3;
