@@ -9,6 +9,7 @@
  * - `QuantityField {...Field, value: {text, unit}, onChange, units: {value, words}[]}`: as typed.
  * - `Choice {label, value, onChange, options: {value, words, hint?}[], size?: large|small, error?}`: chips,
  *   64 px when large. `Stepper {...Field, value, onChange, min?, max?, step?, unit?}`: minus, number, plus.
+ * - `Tick {label, checked, onChange, hint?}`: so or not so.
  * - `StateWord {kind, words, detail?}`, `StateMark {kind}`: `kind` is the `mark` that `itemWords` of the
  *   engine's display gives, or `laidUp`.
  * - `Amount {figure, unit, size?: body|large}`: tabular figures, the unit beside them.
@@ -43,5 +44,6 @@ export { type MarkKind, StateMark } from './StateMark.tsx';
 export { StateWord } from './StateWord.tsx';
 export { Stepper } from './Stepper.tsx';
 export { TextField } from './TextField.tsx';
+export { Tick } from './Tick.tsx';
 export { ToastProvider, useToast } from './Toast.tsx';
 export { Why } from './Why.tsx';

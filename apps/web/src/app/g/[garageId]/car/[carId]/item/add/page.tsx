@@ -1,0 +1,25 @@
+import { HydrationBoundary } from '@tanstack/react-query';
+import type { Metadata } from 'next';
+import { PageAnswer } from '../../../../../../../components/index.ts';
+import { Page } from '../../../../../../../frame/Page.tsx';
+import { AddItemForm } from '../../../../../../../items/AddItemForm.tsx';
+import { answers, ask, orNotFound, pageCache } from '../../../../../../../server/ask.ts';
+
+export const metadata: Metadata = { title: 'Add an item' };
+
+type AddItemProps = { params: Promise<{ garageId: string; carId: string }> };
+
+export default async function AddItem({ params }: AddItemProps) {
+  const { garageId, carId } = await params;
+  const { car } = await orNotFound(
+    pageCache().fetchQuery(ask().car.view.queryOptions({ garageId, carId })),
+  );
+  return (
+    <HydrationBoundary state={answers()}>
+      <Page width="narrow">
+        <PageAnswer about={car.name}>What runs out, and after how much?</PageAnswer>
+        <AddItemForm garageId={garageId} carId={carId} />
+      </Page>
+    </HydrationBoundary>
+  );
+}

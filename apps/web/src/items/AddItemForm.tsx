@@ -1,0 +1,84 @@
+'use client';
+
+import { useMutation, useSuspenseQuery } from '@tanstack/react-query';
+import { useRef, useState } from 'react';
+import { useForm } from 'react-hook-form';
+import { newId } from '../client/make-id.ts';
+import { useTRPC } from '../client/trpc.ts';
+import { useCommand } from '../client/use-command.ts';
+import { Button } from '../components/index.ts';
+import { Form } from '../forms/Form.tsx';
+import { useDraft } from '../forms/use-draft.ts';
+import { ItemParts } from './ItemParts.tsx';
+import { emptyItem, type ItemFields, readItem } from './item-fields.ts';
+import type { Problems } from './limit-fields.ts';
+import { localTrouble } from './local-trouble.ts';
+import { useWritten } from './use-written.ts';
+
+type AddItemFormProps = { garageId: string; carId: string };
+
+/** Puts a car's next item under watch. */
+export function AddItemForm({ garageId, carId }: AddItemFormProps) {
+  const trpc = useTRPC();
+  const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions({ garageId, carId }));
+  const { unit } = view.car;
+  const form = useForm<ItemFields>({ defaultValues: emptyItem(unit) });
+  const forget = useDraft(`item-add:${carId}`, form);
+  const [problems, setProblems] = useState<Problems | null>(null);
+  const add = useCommand(garageId, useMutation(trpc.item.add.mutationOptions()).mutateAsync);
+  const remove = useMutation(trpc.item.remove.mutationOptions());
+  const { written, toCar } = useWritten(garageId, carId);
+  // made once: pressed again after no answer, the same item is meant
+  const itemId = useRef<string | null>(null);
+
+  async function save(fields: ItemFields) {
+    const read = readItem(fields);
+    setProblems('problems' in read ? read.problems : null);
+    if ('problems' in read) return add.clear();
+    itemId.current ??= newId();
+    const saved = await add.send({ carId, itemId: itemId.current, item: read.item });
+    if (!saved) return;
+    forget();
+    const undoing = {
+      garageId,
+      commandId: newId(),
+      itemId: saved.id,
+      baseRevision: saved.revision,
+    };
+    await written(saved, () => remove.mutateAsync(undoing));
+  }
+
+  const trouble = problems ? localTrouble(problems) : add.trouble;
+  return (
+    <Form
+      label="Add an item"
+      onSubmit={form.handleSubmit(save)}
+      trouble={trouble}
+      actions={
+        <>
+          <Button type="submit" look="main" busy={add.busy} busyWords="Saving …">
+            Save the item
+          </Button>
+          <Button
+            onClick={() => {
+              forget();
+              toCar();
+            }}
+          >
+            Leave without saving
+          </Button>
+        </>
+      }
+    >
+      <ItemParts
+        form={form}
+        errors={trouble?.fields ?? {}}
+        unit={unit}
+        onMoved={() => {
+          setProblems(null);
+          add.clear();
+        }}
+      />
+    </Form>
+  );
+}

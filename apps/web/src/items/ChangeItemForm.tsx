@@ -1,0 +1,155 @@
+'use client';
+
+import type { ItemView } from '@quartermark/api/client';
+import { type ItemInput, itemInput } from '@quartermark/engine/log';
+import { useMutation, useSuspenseQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { useForm } from 'react-hook-form';
+import { newId } from '../client/make-id.ts';
+import { useTRPC } from '../client/trpc.ts';
+import { useCommand } from '../client/use-command.ts';
+import { Button, Notice } from '../components/index.ts';
+import { BothVersions } from '../forms/BothVersions.tsx';
+import { Form } from '../forms/Form.tsx';
+import { useDraft } from '../forms/use-draft.ts';
+import { momentWords } from '../garage/moment-words.ts';
+import { ItemParts } from './ItemParts.tsx';
+import { type ItemFields, itemFields, readItem } from './item-fields.ts';
+import { itemLines } from './item-lines.ts';
+import type { Problems } from './limit-fields.ts';
+import { localTrouble } from './local-trouble.ts';
+import { RemoveItem } from './RemoveItem.tsx';
+import { useWritten } from './use-written.ts';
+import { versionRows } from './version-rows.ts';
+
+type ChangeItemFormProps = { garageId: string; carId: string; itemId: string };
+
+/** Changes an item, or takes it off the car's list. What others save meanwhile is never overwritten unseen. */
+export function ChangeItemForm({ garageId, carId, itemId }: ChangeItemFormProps) {
+  const trpc = useTRPC();
+  const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions({ garageId, carId }));
+  const standing = view.items.find(({ id }) => id === itemId);
+  // what the form was opened with: it stays the same while the page is kept up to date
+  const [opened] = useState(standing);
+  if (!opened)
+    return (
+      <Notice tone="alarm">
+        This item is no longer on the car’s list. Go back to the car and choose again.
+      </Notice>
+    );
+  return (
+    <>
+      <Opened garageId={garageId} carId={carId} opened={opened} />
+      {standing ? <RemoveItem view={view} standing={standing} /> : null}
+    </>
+  );
+}
+
+type OpenedProps = { garageId: string; carId: string; opened: ItemView };
+
+function Opened({ garageId, carId, opened }: OpenedProps) {
+  const trpc = useTRPC();
+  const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions({ garageId, carId }));
+  const { unit } = view.car;
+  const form = useForm<ItemFields>({
+    defaultValues: itemFields(opened.item, opened.revision, unit),
+  });
+  const forget = useDraft(`item:${opened.id}`, form);
+  const [problems, setProblems] = useState<Problems | null>(null);
+  const { mutateAsync } = useMutation(trpc.item.change.mutationOptions());
+  const change = useCommand(garageId, mutateAsync);
+  const { written, toCar } = useWritten(garageId, carId);
+  const conflict = change.trouble?.refusal?.conflict;
+  const newest = conflict ? itemInput.safeParse(conflict.body).data : undefined;
+
+  /** @param before what this change is put on top of, to go back to */
+  async function save(fields: ItemFields, before: ItemInput) {
+    const read = readItem(fields);
+    setProblems('problems' in read ? read.problems : null);
+    if ('problems' in read) return change.clear();
+    const { baseRevision } = fields;
+    const saved = await change.send({ itemId: opened.id, baseRevision, item: read.item });
+    if (!saved) return;
+    forget();
+    const undoing = { garageId, itemId: opened.id, baseRevision: saved.revision, item: before };
+    const commandId = newId();
+    await written(saved, () => mutateAsync({ ...undoing, commandId }));
+  }
+
+  function base(revision: number) {
+    form.setValue('baseRevision', revision);
+    change.clear();
+  }
+
+  const trouble = problems ? localTrouble(problems) : change.trouble;
+  const both =
+    conflict && newest && !problems ? (
+      <BothVersions
+        rows={versionRows(mineLines(form.getValues()), itemLines(newest))}
+        newestOf={`by ${conflict.by}, ${momentWords(conflict.at, view.garage.zone)}`}
+        actions={
+          <>
+            <Button
+              onClick={() => {
+                form.reset(itemFields(newest, conflict.revision, unit));
+                change.clear();
+              }}
+            >
+              Keep the newest
+            </Button>
+            <Button
+              busy={change.busy}
+              onClick={async () => {
+                form.setValue('baseRevision', conflict.revision);
+                await save(form.getValues(), newest);
+              }}
+            >
+              Save mine over it
+            </Button>
+            <Button onClick={() => base(conflict.revision)}>Go on editing mine</Button>
+          </>
+        }
+      />
+    ) : null;
+
+  return (
+    <Form
+      label="Change the item"
+      onSubmit={form.handleSubmit((fields) => save(fields, opened.item))}
+      trouble={both ? null : trouble}
+      actions={
+        <>
+          <Button type="submit" look="main" busy={change.busy} busyWords="Saving …">
+            Save the item
+          </Button>
+          <Button
+            onClick={() => {
+              forget();
+              toCar();
+            }}
+          >
+            Leave without saving
+          </Button>
+        </>
+      }
+    >
+      <ItemParts
+        form={form}
+        errors={trouble?.fields ?? {}}
+        unit={unit}
+        onMoved={() => {
+          setProblems(null);
+          change.clear();
+        }}
+      />
+      {both}
+    </Form>
+  );
+}
+
+/** What stands in the form, in words; it was readable when it was sent. */
+function mineLines(fields: ItemFields) {
+  const read = readItem(fields);
+  const item = 'item' in read ? itemInput.safeParse(read.item).data : undefined;
+  return item ? itemLines(item) : [];
+}
