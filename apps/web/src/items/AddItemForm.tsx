@@ -1,7 +1,7 @@
 'use client';
 
 import { useMutation, useSuspenseQuery } from '@tanstack/react-query';
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { useForm } from 'react-hook-form';
 import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
@@ -29,14 +29,13 @@ export function AddItemForm({ garageId, carId }: AddItemFormProps) {
   const remove = useMutation(trpc.item.remove.mutationOptions());
   const { written, toCar } = useWritten(garageId, carId);
   // made once: pressed again after no answer, the same item is meant
-  const itemId = useRef<string | null>(null);
+  const [itemId] = useState(newId);
 
   async function save(fields: ItemFields) {
     const read = readItem(fields);
     setProblems('problems' in read ? read.problems : null);
     if ('problems' in read) return add.clear();
-    itemId.current ??= newId();
-    const saved = await add.send({ carId, itemId: itemId.current, item: read.item });
+    const saved = await add.send({ carId, itemId, item: read.item });
     if (!saved) return;
     forget();
     const undoing = {

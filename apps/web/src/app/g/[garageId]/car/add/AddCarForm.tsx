@@ -13,38 +13,17 @@ import {
   SelectField,
   TextField,
 } from '../../../../../components/index.ts';
+import {
+  DIGIT_OPTIONS,
+  FUEL_OPTIONS,
+  INDUCTION_OPTIONS,
+  SUMP_OPTIONS,
+  UNIT_OPTIONS,
+} from '../../../../../forms/car-options.ts';
 import { Form, FormPair, FormSection } from '../../../../../forms/Form.tsx';
 import { useDraft } from '../../../../../forms/use-draft.ts';
 import { type CarFields, emptyCar, spanProblem } from './car-fields.ts';
 import { useAddCar } from './use-add-car.ts';
-
-const UNIT_OPTIONS = [
-  { value: 'km', words: 'km' },
-  { value: 'mi', words: 'miles' },
-] as const;
-const DIGIT_OPTIONS = [
-  { value: '', words: 'Not known' },
-  { value: '5', words: '5 (up to 99,999)' },
-  { value: '6', words: '6 (up to 999,999)' },
-  { value: '7', words: '7' },
-  { value: '4', words: '4' },
-] as const;
-const SUMP_OPTIONS = [
-  { value: '', words: 'Not said' },
-  { value: 'wet', words: 'Wet sump' },
-  { value: 'dry', words: 'Dry sump, with its own tank' },
-] as const;
-const INDUCTION_OPTIONS = [
-  { value: '', words: 'Not said' },
-  { value: 'natural', words: 'Natural' },
-  { value: 'forced', words: 'Forced (turbo or supercharger)' },
-] as const;
-const FUEL_OPTIONS = [
-  { value: '', words: 'Not said' },
-  { value: 'petrol', words: 'Petrol' },
-  { value: 'diesel', words: 'Diesel' },
-  { value: 'other', words: 'Other' },
-] as const;
 
 export function AddCarForm({ garage }: { garage: GarageView }) {
   const router = useRouter();

@@ -1,0 +1,123 @@
+'use client';
+
+import { type CarInput, carInput } from '@quartermark/engine/log';
+import { useMutation, useSuspenseQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { useForm } from 'react-hook-form';
+import { newId } from '../../../../../../client/make-id.ts';
+import { useTRPC } from '../../../../../../client/trpc.ts';
+import { useCommand } from '../../../../../../client/use-command.ts';
+import { Button } from '../../../../../../components/index.ts';
+import { BothVersions } from '../../../../../../forms/BothVersions.tsx';
+import { Form } from '../../../../../../forms/Form.tsx';
+import { useDraft } from '../../../../../../forms/use-draft.ts';
+import { momentWords } from '../../../../../../garage/moment-words.ts';
+import { localTrouble } from '../../../../../../items/local-trouble.ts';
+import { useWritten } from '../../../../../../items/use-written.ts';
+import { versionRows } from '../../../../../../items/version-rows.ts';
+import { CarParts } from './CarParts.tsx';
+import { carLines } from './car-lines.ts';
+import { type ChangeFields, changeFields, readCar } from './change-fields.ts';
+
+type ChangeCarFormProps = { garageId: string; carId: string };
+
+/** Changes what is known of a car. What others save meanwhile is never overwritten unseen. */
+export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
+  const trpc = useTRPC();
+  const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions({ garageId, carId }));
+  // what the form was opened with: it stays the same while the page is kept up to date
+  const [opened] = useState(view);
+  const form = useForm<ChangeFields>({ defaultValues: changeFields(opened.car, opened.revision) });
+  const forget = useDraft(`car:${carId}`, form);
+  const [problems, setProblems] = useState<Record<string, string> | null>(null);
+  const { mutateAsync } = useMutation(trpc.car.change.mutationOptions());
+  const change = useCommand(garageId, mutateAsync);
+  const { written, toCar } = useWritten(garageId, carId);
+  const conflict = change.trouble?.refusal?.conflict;
+  const newest = conflict ? carInput.safeParse(conflict.body).data : undefined;
+
+  /** @param before what this change is put on top of, to go back to */
+  async function save(fields: ChangeFields, before: CarInput) {
+    const read = readCar(fields);
+    setProblems('problems' in read ? read.problems : null);
+    if ('problems' in read) return change.clear();
+    const { baseRevision } = fields;
+    const saved = await change.send({ carId, baseRevision, car: read.car });
+    if (!saved) return;
+    forget();
+    const undoing = { garageId, carId, baseRevision: saved.revision, car: before };
+    const commandId = newId();
+    await written(saved, () => mutateAsync({ ...undoing, commandId }));
+  }
+
+  const trouble = problems ? localTrouble(problems) : change.trouble;
+  const both =
+    conflict && newest && !problems ? (
+      <BothVersions
+        rows={versionRows(mineLines(form.getValues()), carLines(newest))}
+        newestOf={`by ${conflict.by}, ${momentWords(conflict.at, view.garage.zone)}`}
+        actions={
+          <>
+            <Button
+              onClick={() => {
+                form.reset(changeFields(newest, conflict.revision));
+                change.clear();
+              }}
+            >
+              Keep the newest
+            </Button>
+            <Button
+              busy={change.busy}
+              onClick={async () => {
+                form.setValue('baseRevision', conflict.revision);
+                await save(form.getValues(), newest);
+              }}
+            >
+              Save mine over it
+            </Button>
+            <Button
+              onClick={() => {
+                form.setValue('baseRevision', conflict.revision);
+                change.clear();
+              }}
+            >
+              Go on editing mine
+            </Button>
+          </>
+        }
+      />
+    ) : null;
+
+  return (
+    <Form
+      label="Change the car"
+      onSubmit={form.handleSubmit((fields) => save(fields, opened.car))}
+      trouble={both ? null : trouble}
+      actions={
+        <>
+          <Button type="submit" look="main" busy={change.busy} busyWords="Saving …">
+            Save the car
+          </Button>
+          <Button
+            onClick={() => {
+              forget();
+              toCar();
+            }}
+          >
+            Leave without saving
+          </Button>
+        </>
+      }
+    >
+      <CarParts form={form} errors={trouble?.fields ?? {}} />
+      {both}
+    </Form>
+  );
+}
+
+/** What stands in the form, in words; it was readable when it was sent. */
+function mineLines(fields: ChangeFields) {
+  const read = readCar(fields);
+  const car = 'car' in read ? carInput.safeParse(read.car).data : undefined;
+  return car ? carLines(car) : [];
+}
