@@ -11,8 +11,7 @@ import { Form } from '../forms/Form.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { ItemParts } from './ItemParts.tsx';
 import { emptyItem, type ItemFields, readItem } from './item-fields.ts';
-import type { Problems } from './limit-fields.ts';
-import { localTrouble } from './local-trouble.ts';
+import { useLocalTrouble } from './use-local-trouble.ts';
 import { useWritten } from './use-written.ts';
 
 type AddItemFormProps = { garageId: string; carId: string };
@@ -24,7 +23,8 @@ export function AddItemForm({ garageId, carId }: AddItemFormProps) {
   const { unit } = view.car;
   const form = useForm<ItemFields>({ defaultValues: emptyItem(unit) });
   const forget = useDraft(`item-add:${carId}`, form);
-  const [problems, setProblems] = useState<Problems | null>(null);
+  const [asked, setAsked] = useState(false);
+  const wrong = useLocalTrouble(form, asked, readItem);
   const add = useCommand(garageId, useMutation(trpc.item.add.mutationOptions()).mutateAsync);
   const remove = useMutation(trpc.item.remove.mutationOptions());
   const { written, toCar } = useWritten(garageId, carId);
@@ -33,7 +33,7 @@ export function AddItemForm({ garageId, carId }: AddItemFormProps) {
 
   async function save(fields: ItemFields) {
     const read = readItem(fields);
-    setProblems('problems' in read ? read.problems : null);
+    setAsked(true);
     if ('problems' in read) return add.clear();
     const saved = await add.send({ carId, itemId, item: read.item });
     if (!saved) return;
@@ -47,7 +47,7 @@ export function AddItemForm({ garageId, carId }: AddItemFormProps) {
     await written(saved, () => remove.mutateAsync(undoing));
   }
 
-  const trouble = problems ? localTrouble(problems) : add.trouble;
+  const trouble = wrong ?? add.trouble;
   return (
     <Form
       label="Add an item"
@@ -69,15 +69,7 @@ export function AddItemForm({ garageId, carId }: AddItemFormProps) {
         </>
       }
     >
-      <ItemParts
-        form={form}
-        errors={trouble?.fields ?? {}}
-        unit={unit}
-        onMoved={() => {
-          setProblems(null);
-          add.clear();
-        }}
-      />
+      <ItemParts form={form} errors={trouble?.fields ?? {}} unit={unit} onMoved={add.clear} />
     </Form>
   );
 }

@@ -16,9 +16,8 @@ import { momentWords } from '../garage/moment-words.ts';
 import { ItemParts } from './ItemParts.tsx';
 import { type ItemFields, itemFields, readItem } from './item-fields.ts';
 import { itemLines } from './item-lines.ts';
-import type { Problems } from './limit-fields.ts';
-import { localTrouble } from './local-trouble.ts';
 import { RemoveItem } from './RemoveItem.tsx';
+import { useLocalTrouble } from './use-local-trouble.ts';
 import { useWritten } from './use-written.ts';
 import { versionRows } from './version-rows.ts';
 
@@ -55,7 +54,8 @@ function Opened({ garageId, carId, opened }: OpenedProps) {
     defaultValues: itemFields(opened.item, opened.revision, unit),
   });
   const forget = useDraft(`item:${opened.id}`, form);
-  const [problems, setProblems] = useState<Problems | null>(null);
+  const [asked, setAsked] = useState(false);
+  const wrong = useLocalTrouble(form, asked, readItem);
   const { mutateAsync } = useMutation(trpc.item.change.mutationOptions());
   const change = useCommand(garageId, mutateAsync);
   const { written, toCar } = useWritten(garageId, carId);
@@ -65,7 +65,7 @@ function Opened({ garageId, carId, opened }: OpenedProps) {
   /** @param before what this change is put on top of, to go back to */
   async function save(fields: ItemFields, before: ItemInput) {
     const read = readItem(fields);
-    setProblems('problems' in read ? read.problems : null);
+    setAsked(true);
     if ('problems' in read) return change.clear();
     const { baseRevision } = fields;
     const saved = await change.send({ itemId: opened.id, baseRevision, item: read.item });
@@ -81,9 +81,9 @@ function Opened({ garageId, carId, opened }: OpenedProps) {
     change.clear();
   }
 
-  const trouble = problems ? localTrouble(problems) : change.trouble;
+  const trouble = wrong ?? change.trouble;
   const both =
-    conflict && newest && !problems ? (
+    conflict && newest ? (
       <BothVersions
         rows={versionRows(mineLines(form.getValues()), itemLines(newest))}
         newestOf={`by ${conflict.by}, ${momentWords(conflict.at, view.garage.zone)}`}
@@ -133,15 +133,7 @@ function Opened({ garageId, carId, opened }: OpenedProps) {
         </>
       }
     >
-      <ItemParts
-        form={form}
-        errors={trouble?.fields ?? {}}
-        unit={unit}
-        onMoved={() => {
-          setProblems(null);
-          change.clear();
-        }}
-      />
+      <ItemParts form={form} errors={trouble?.fields ?? {}} unit={unit} onMoved={change.clear} />
       {both}
     </Form>
   );

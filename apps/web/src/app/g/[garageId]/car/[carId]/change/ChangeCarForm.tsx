@@ -12,7 +12,7 @@ import { BothVersions } from '../../../../../../forms/BothVersions.tsx';
 import { Form } from '../../../../../../forms/Form.tsx';
 import { useDraft } from '../../../../../../forms/use-draft.ts';
 import { momentWords } from '../../../../../../garage/moment-words.ts';
-import { localTrouble } from '../../../../../../items/local-trouble.ts';
+import { useLocalTrouble } from '../../../../../../items/use-local-trouble.ts';
 import { useWritten } from '../../../../../../items/use-written.ts';
 import { versionRows } from '../../../../../../items/version-rows.ts';
 import { CarParts } from './CarParts.tsx';
@@ -29,7 +29,8 @@ export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
   const [opened] = useState(view);
   const form = useForm<ChangeFields>({ defaultValues: changeFields(opened.car, opened.revision) });
   const forget = useDraft(`car:${carId}`, form);
-  const [problems, setProblems] = useState<Record<string, string> | null>(null);
+  const [asked, setAsked] = useState(false);
+  const wrong = useLocalTrouble(form, asked, readCar);
   const { mutateAsync } = useMutation(trpc.car.change.mutationOptions());
   const change = useCommand(garageId, mutateAsync);
   const { written, toCar } = useWritten(garageId, carId);
@@ -39,7 +40,7 @@ export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
   /** @param before what this change is put on top of, to go back to */
   async function save(fields: ChangeFields, before: CarInput) {
     const read = readCar(fields);
-    setProblems('problems' in read ? read.problems : null);
+    setAsked(true);
     if ('problems' in read) return change.clear();
     const { baseRevision } = fields;
     const saved = await change.send({ carId, baseRevision, car: read.car });
@@ -50,9 +51,9 @@ export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
     await written(saved, () => mutateAsync({ ...undoing, commandId }));
   }
 
-  const trouble = problems ? localTrouble(problems) : change.trouble;
+  const trouble = wrong ?? change.trouble;
   const both =
-    conflict && newest && !problems ? (
+    conflict && newest ? (
       <BothVersions
         rows={versionRows(mineLines(form.getValues()), carLines(newest))}
         newestOf={`by ${conflict.by}, ${momentWords(conflict.at, view.garage.zone)}`}
