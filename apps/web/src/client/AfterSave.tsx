@@ -144,7 +144,7 @@ function newsOf({ before, version }: Waiting, view: CarView): string | null {
   if (!before?.analysis) return 'The figures count it.';
   const facts = { unit: view.car.unit, volumeUnit: view.garage.volumeUnit, items: view.items };
   const lines = whatChanged(before.analysis, view.analysis, facts);
-  if (lines.length === 0) return 'It is in the log; no figure changes by it.';
+  if (lines.length === 0) return 'No figure changes by it.';
   const rest = lines.length - MOST_SAID;
   const shown = lines.slice(0, MOST_SAID).join(' ');
   return rest > 0 ? `${shown} And ${rest} more.` : shown;

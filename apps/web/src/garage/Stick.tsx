@@ -1,5 +1,5 @@
 import type { GarageView } from '@quartermark/api/client';
-import { formatVolume, type Lane, levelWords } from '@quartermark/engine/display';
+import { formatVolume, type Lane, levelWords, outsideTheMarks } from '@quartermark/engine/display';
 import { daysAgo } from './days-ago.ts';
 
 type StickProps = { level: NonNullable<Lane['level']>; garage: GarageView };
@@ -13,13 +13,6 @@ export function Stick({ level, garage }: StickProps) {
       <strong>{words}.</strong> Check by the manual’s procedure before the next start.
     </>
   );
-}
-
-function outsideTheMarks(level: StickProps['level']): boolean {
-  if (level.changedSince) return false;
-  const read = levelWords(level);
-  const low = read === 'none on the stick' || read === 'below MIN';
-  return read === 'over MAX' || (low && level.addedSinceL === 0);
 }
 
 function stickWords(level: StickProps['level'], garage: GarageView): string {

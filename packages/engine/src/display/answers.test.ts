@@ -5,6 +5,7 @@ import { carAnswer } from './car-answer.ts';
 import { flagSentence } from './flag-sentence.ts';
 import { type GarageRow, garageAnswer, needsAHand } from './garage-answer.ts';
 import { laneItem } from './item-words.ts';
+import type { Lane } from './lane.ts';
 import { whySentence } from './why-sentence.ts';
 
 function sessions(remaining: number, more = {}): LimitResult {
@@ -180,6 +181,52 @@ test('garageAnswer() does not take what is not on record for good', () => {
   expect(garageAnswer({ cars: 1, needsAHand: 0, rows })).toBe(
     'Nothing on record needs a hand today, but Tern has items that are not on record.',
   );
+});
+
+const stick = (name: string, level: Partial<NonNullable<Lane['level']>>): GarageRow => {
+  const read = {
+    fraction: null,
+    mark: null,
+    on: '2026-05-20',
+    addedSinceL: 0,
+    changedSince: false,
+  };
+  const one = row(name, []);
+  return { ...one, lane: one.lane && { ...one.lane, level: { ...read, ...level } } };
+};
+
+test('garageAnswer() names each stick last read outside the marks, and what to do first', () => {
+  const rows = [
+    stick('Tern', { mark: 'over' }),
+    stick('Wren', { mark: 'none' }),
+    stick('Heron', { fraction: -0.2 }),
+  ];
+  expect(garageAnswer({ cars: 3, needsAHand: 0, rows })).toBe(
+    'No item on record needs a hand today. Oil last read: Tern over MAX, Wren none on the stick and Heron below MIN. Check it by the manual’s procedure before the next start.',
+  );
+  expect(
+    garageAnswer({ cars: 2, needsAHand: 1, rows: [row('Lark', [oil]), rows[0] as GarageRow] }),
+  ).toBe(
+    'One car needs a hand today: Lark (engine oil: overdue). Oil last read: Tern over MAX. Check it by the manual’s procedure before the next start.',
+  );
+});
+
+test('garageAnswer() says nothing of a stick within the marks, or mended since', () => {
+  const rows = [
+    stick('Tern', { fraction: 0 }),
+    stick('Wren', { mark: 'none', addedSinceL: 1 }),
+    stick('Heron', { mark: 'over', changedSince: true }),
+  ];
+  expect(garageAnswer({ cars: 3, needsAHand: 0, rows })).toBe(
+    'Nothing on record needs a hand today.',
+  );
+  expect(
+    garageAnswer({
+      cars: 1,
+      needsAHand: 0,
+      rows: [stick('Lark', { mark: 'over', addedSinceL: 1 })],
+    }),
+  ).toMatch(/Lark over MAX/);
 });
 
 test('garageAnswer() offers the first step in an empty garage', () => {

@@ -2,6 +2,7 @@ import type { DistanceUnit } from '../log/units.ts';
 import { capital, countWord, listWords } from './grammar.ts';
 import { laneItemWords } from './item-words.ts';
 import type { Lane } from './lane.ts';
+import { levelWords, outsideTheMarks } from './level-words.ts';
 
 /** What the first line of the garage needs of each car; an overview row has it all. */
 export type GarageRow = {
@@ -31,7 +32,8 @@ function cars(count: number, verb: [one: string, many: string]): string {
 }
 
 /**
- * The first line of the garage: what needs a hand today, in words.
+ * The first line of the garage: what needs a hand today, in words, and whose oil was last read outside
+ * the marks, since that cannot wait for a limit.
  *
  * @param garage `cars` and `needsAHand` count the whole garage; `rows` may be its first page, most
  *   urgent first
@@ -42,7 +44,13 @@ export function garageAnswer(garage: {
   rows: readonly GarageRow[];
 }): string {
   if (garage.cars === 0) return 'No car yet. Add one to begin its log.';
-  if (garage.needsAHand === 0) return nothingToDo(garage.rows);
+  const stick = stickSentences(garage.rows);
+  const items =
+    garage.needsAHand === 0 ? nothingToDo(garage.rows, stick.length > 0) : needing(garage);
+  return [items, ...stick].join(' ');
+}
+
+function needing(garage: { needsAHand: number; rows: readonly GarageRow[] }): string {
   const named = garage.rows.filter(needsAHand).slice(0, 3).map(reason);
   const start = `${cars(garage.needsAHand, ['needs', 'need'])} a hand today`;
   if (named.length === 0) return `${start}.`;
@@ -51,12 +59,24 @@ export function garageAnswer(garage: {
   return `${start}: ${list}.`;
 }
 
-function nothingToDo(rows: readonly GarageRow[]): string {
+function stickSentences(rows: readonly GarageRow[]): string[] {
+  const read = rows.flatMap(({ name, lane }) =>
+    lane?.level && outsideTheMarks(lane.level) ? [`${name} ${levelWords(lane.level)}`] : [],
+  );
+  if (read.length === 0) return [];
+  return [
+    `Oil last read: ${listWords(read)}. Check it by the manual’s procedure before the next start.`,
+  ];
+}
+
+function nothingToDo(rows: readonly GarageRow[], other: boolean): string {
+  // where a stick asks for a look, it is not true that nothing does
+  const what = other ? 'no item' : 'nothing';
   const unknown = rows.filter((row) => row.notOnRecord > 0);
-  if (unknown.length === 0) return 'Nothing on record needs a hand today.';
+  if (unknown.length === 0) return capital(`${what} on record needs a hand today.`);
   const names = listWords(unknown.map((row) => row.name));
   const have = unknown.length === 1 ? 'has' : 'have';
   return capital(
-    `nothing on record needs a hand today, but ${names} ${have} items that are not on record.`,
+    `${what} on record needs a hand today, but ${names} ${have} items that are not on record.`,
   );
 }

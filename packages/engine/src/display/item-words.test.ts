@@ -55,10 +55,14 @@ test('itemWords() says what is left, without a date as long as there is none', (
   );
 });
 
-test('itemWords() names the day of a calendar limit that is far off', () => {
+test('itemWords() names the day of a calendar limit that is far off, once', () => {
   expect(words(result(null, [calendar({})]))).toBe(
-    '5 August 2026 at the latest | 12 months are up on 5 August 2026',
+    '5 August 2026 at the latest | 12 months are up then',
   );
+  const day = calendar({ measure: 'days', limit: 1 });
+  expect(words(result(null, [day]))).toBe('5 August 2026 at the latest | 1 day is up then');
+  const label = calendar({ measure: 'date', limit: '2026-08-05' });
+  expect(words(result(null, [label]))).toBe('5 August 2026 at the latest | by its label');
 });
 
 test('itemWords() says on which day the months passed', () => {

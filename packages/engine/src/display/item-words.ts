@@ -81,6 +81,13 @@ function atLeast(of: Spoken | null): ItemWords {
   };
 }
 
+/** What stands behind a day that was said already. */
+function behindTheDay(of: Spoken): string {
+  if (of.day === null) return left(of);
+  if (of.measure === 'date') return 'by its label';
+  return `${span(of)} are up then`.replace(/^1 (day|month) are/, '1 $1 is');
+}
+
 function noDate(of: Spoken | null): ItemWords {
   if (of === null) return { mark: 'noDate', word: 'No date yet', detail: '' };
   if (of.amount !== null)
@@ -88,7 +95,7 @@ function noDate(of: Spoken | null): ItemWords {
   return {
     mark: 'noDate',
     word: `${of.day ? formatDay(of.day) : 'No date yet'} at the latest`,
-    detail: left(of),
+    detail: behindTheDay(of),
   };
 }
 

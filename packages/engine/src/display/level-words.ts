@@ -29,3 +29,18 @@ export function levelWords({ fraction, mark }: LevelRead): string {
   if (Math.abs(nearest.at - fraction) <= SAME) return nearest.words;
   return `about ${nearest.words.replace(/^at /, '')}`;
 }
+
+/**
+ * Whether the last look at the stick asks for another before the next start: too little or too much oil,
+ * and nothing poured in or changed since that would have mended it. Common practice, no source.
+ *
+ * @param level as last read; `addedSinceL` in litres
+ */
+export function outsideTheMarks(
+  level: LevelRead & { addedSinceL: number; changedSince: boolean },
+): boolean {
+  if (level.changedSince) return false;
+  const read = levelWords(level);
+  const low = read === 'none on the stick' || read === 'below MIN';
+  return read === 'over MAX' || (low && level.addedSinceL === 0);
+}

@@ -114,6 +114,13 @@ test('whatChanged() keeps "at least" where the history is incomplete', () => {
   expect(changed(unsure(4), unsure(5))).toEqual(['Brake fluid: 4 → 5 sessions counted, at least.']);
 });
 
+test('whatChanged() says how an item stands that was not watched before', () => {
+  const after = analysis({ items: [item(null, [sessions(6)])] });
+  expect(whatChanged(analysis({}), after, facts)).toEqual([
+    'Brake fluid is watched from now on: 12 sessions left, no date yet, 6 sessions of 18 sessions used.',
+  ]);
+});
+
 test('whatChanged() says nothing where nothing a person reads differs', () => {
   const same = item(null, [sessions(6), km(100)]);
   expect(changed(same, item(null, [sessions(6), km(100.01)]))).toEqual([]);

@@ -35,10 +35,22 @@ export function whatChanged(before: Analysis, after: Analysis, facts: Facts): st
     .map((now) => {
       const was = earlier.get(now.id);
       const item = names.get(now.id);
-      return was && item ? itemChange({ was, now, item, unit: facts.unit, laidUp }) : null;
+      if (!item) return null;
+      if (!was) return newItem(now, item, facts.unit, laidUp.after);
+      return itemChange({ was, now, item, unit: facts.unit, laidUp });
     });
   const readings = [odometerChange(before, after, facts), levelChange(before, after, facts)];
   return [...items, ...readings, ...newFlags(before, after)].filter((line) => line !== null);
+}
+
+function newItem(
+  now: ItemResult,
+  item: ItemFacts,
+  unit: CarFacts['unit'],
+  laidUp: boolean,
+): string {
+  const { word, detail } = itemWords(now, item, unit, laidUp);
+  return `${item.name} is watched from now on: ${lower(word)}${detail === '' ? '' : `, ${detail}`}.`;
 }
 
 type Pair = {
