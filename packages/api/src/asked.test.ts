@@ -40,6 +40,31 @@ test.each([
   });
 });
 
+const odd = z
+  .string()
+  .refine(() => false, { error: ({ input }) => `"${String(input)}" is not a date` });
+
+test.each([
+  [z.strictObject({ s: z.string().trim().min(1) }), '', 's: is empty; fill it in'],
+  [z.strictObject({ s: z.string().trim().min(1) }), '  ', 's: is empty; fill it in'],
+  [z.strictObject({ s: z.string().min(3) }), 'ab', 's: must have at least 3 characters (was "ab")'],
+  [
+    z.strictObject({ s: z.string().max(3) }),
+    'abcd',
+    's: must have at most 3 characters (was "abcd")',
+  ],
+  [
+    z.strictObject({ s: z.array(z.int()).max(1) }),
+    [1, 2],
+    's: must have at most 1 of them (was [1,2])',
+  ],
+  [z.strictObject({ s: odd }), '2026-13-01', 's: "2026-13-01" is not a date'],
+  [z.strictObject({ s: odd }), 'a(b*', 's: "a(b*" is not a date'],
+  [z.strictObject({ s: z.number().max(30) }), 300, 's: must be at most 30 (was 300)'],
+])('parse() says a value once, and counts what has parts %#', (schema, s, message) => {
+  expect(refusalFrom(schema, { s }).message).toBe(message);
+});
+
 test('parse() never repeats a password or a token', () => {
   const schema = z.strictObject({ password: z.string().min(10), setupToken: z.string().max(3) });
   const { fields } = refusalFrom(schema, { password: 'secret', setupToken: 'hidden' });

@@ -38,6 +38,25 @@ const WANTED: Record<string, string> = {
   object: 'a group of fields',
 };
 
+/** What is counted where it is not the value itself. */
+const PARTS: Record<string, string> = { string: ' characters', array: ' of them' };
+const HAVE: Record<string, string> = { string: 'have', array: 'have' };
+
+function tooSmall({ origin, minimum, inclusive }: z.core.$ZodIssueTooSmall, value: unknown) {
+  if (typeof value === 'string' && value.trim() === '') return 'is empty; fill it in';
+  const beyond = inclusive === false ? ' and not equal to it' : '';
+  return `must ${HAVE[origin] ?? 'be'} at least ${minimum}${PARTS[origin] ?? ''}${beyond}`;
+}
+
+/** Whether a sentence holds the value already, as a word of its own. */
+function quotes(words: string, value: unknown): boolean {
+  if (typeof value !== 'string' && typeof value !== 'number') return false;
+  const text = String(value).trim();
+  if (text === '') return words.startsWith('is empty');
+  const literal = text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  return new RegExp(`(?<![\\w.,-])${literal}(?![\\w])`).test(words);
+}
+
 /** zod's own sentence is kept where a schema of ours wrote it; the rest is put into plain words. */
 function sentence(issue: z.core.$ZodIssue, value: unknown): string {
   switch (issue.code) {
@@ -60,11 +79,11 @@ function sentence(issue: z.core.$ZodIssue, value: unknown): string {
         ? `must be a valid ${issue.format}`
         : issue.message;
     case 'too_small':
-      return issue.message.startsWith('Too')
-        ? `must be at least ${issue.minimum}${issue.inclusive === false ? ' and not equal to it' : ''}`
-        : issue.message;
+      return issue.message.startsWith('Too') ? tooSmall(issue, value) : issue.message;
     case 'too_big':
-      return issue.message.startsWith('Too') ? `must be at most ${issue.maximum}` : issue.message;
+      return issue.message.startsWith('Too')
+        ? `must ${HAVE[issue.origin] ?? 'be'} at most ${issue.maximum}${PARTS[issue.origin] ?? ''}`
+        : issue.message;
     case 'custom':
     case 'not_multiple_of':
     case 'invalid_key':
@@ -77,9 +96,11 @@ function fieldError(issue: z.core.$ZodIssue, input: unknown): { field: string; m
   const field = issue.path.map(String).join('.');
   const value = at(input, issue.path);
   const where = field === '' ? 'the request' : field;
-  const hidden = value === undefined || issue.path.some((key) => SECRET.test(String(key)));
-  const said = hidden ? '' : ` (was ${shown(value)})`;
-  return { field, message: `${where}: ${sentence(issue, value)}${said}` };
+  const words = sentence(issue, value);
+  const secret = issue.path.some((key) => SECRET.test(String(key)));
+  const said =
+    value === undefined || secret || quotes(words, value) ? '' : ` (was ${shown(value)})`;
+  return { field, message: `${where}: ${words}${said}` };
 }
 
 // with the u flag a pair of surrogates is one character, so only a lone half matches
