@@ -5,7 +5,11 @@ test.each([
   ['entry.odometer.text', 'Odometer'],
   ['email', 'Email'],
   ['garageName', 'Garage name'],
-  ['item.limits.0.value', 'Value'],
+  ['item.limits.0.value', 'Limit 1'],
+  ['item.limits.1.weights.circuit', 'Limit 2, circuit'],
+  ['item.severe.limits.0.value', 'Hard use, limit 1'],
+  ['item.baseline.on', 'Last done'],
+  ['item.limits', 'Limits'],
   ['text', 'Text'],
 ])('fieldWords() reads %s as %s', (path, words) => {
   expect(fieldWords(path)).toBe(words);

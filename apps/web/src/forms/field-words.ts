@@ -5,8 +5,30 @@ const PARTS = ['text', 'unit'];
  *
  * @example fieldWords('entry.odometer.text') // "Odometer"
  * @example fieldWords('car.odoDigits') // "Odo digits"
+ * @example fieldWords('item.limits.0.value') // "Limit 1"
  */
 export function fieldWords(path: string): string {
+  return limitWords(path) ?? NAMES[path] ?? lastPart(path);
+}
+
+/** Where the last part alone would not tell what is meant. */
+const NAMES: Record<string, string> = {
+  'item.baseline.on': 'Last done',
+  'item.baseline.time': 'Last done',
+  'item.severe.share': 'Share of hard use',
+  'item.severe.classes': 'What is hard use',
+};
+
+/** One of several limits is told by its place, as it stands on the screen. */
+function limitWords(path: string): string | null {
+  const [, severe, at, use] =
+    /^item\.(severe\.)?limits\.(\d+)\.(?:weights\.(\w+)|\w+)$/.exec(path) ?? [];
+  if (at === undefined) return null;
+  const limit = `${severe ? 'Hard use, limit' : 'Limit'} ${Number(at) + 1}`;
+  return use === undefined ? limit : `${limit}, ${use}`;
+}
+
+function lastPart(path: string): string {
   const parts = path.split('.').filter((part) => !PARTS.includes(part) && !/^\d+$/.test(part));
   const spaced = (parts.at(-1) ?? path).replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
   return spaced.charAt(0).toUpperCase() + spaced.slice(1);

@@ -10,6 +10,7 @@ import { useCommand } from '../client/use-command.ts';
 import { Button, Notice, useToast } from '../components/index.ts';
 import { FormSection } from '../forms/Form.tsx';
 import { addedAgain } from './added-again.ts';
+import styles from './RemoveItem.module.css';
 import { useWritten } from './use-written.ts';
 
 type RemoveItemProps = { view: CarView; standing: ItemView };
@@ -51,19 +52,21 @@ export function RemoveItem({ view, standing }: RemoveItemProps) {
   }
 
   return (
-    <FormSection title="Remove it">
-      <p>
-        It is then no longer counted on this car; the entries that did it stay in the log. It can be
-        added again, but as a new item: counting then begins at the day it was last done, not at the
-        entries of the removed one.
-      </p>
-      {remove.trouble ? <Notice tone="alarm">{remove.trouble.message}</Notice> : null}
-      <div>
-        <Button busy={remove.busy} busyWords="Removing …" onClick={press}>
-          Remove this item
-        </Button>
-      </div>
-    </FormSection>
+    <div className={styles.remove}>
+      <FormSection title="Remove it">
+        <p>
+          It is then no longer counted on this car; the entries that did it stay in the log. It can
+          be added again, but as a new item: counting then begins at the day it was last done, not
+          at the entries of the removed one.
+        </p>
+        {remove.trouble ? <Notice tone="alarm">{remove.trouble.message}</Notice> : null}
+        <div>
+          <Button busy={remove.busy} busyWords="Removing …" onClick={press}>
+            Remove this item
+          </Button>
+        </div>
+      </FormSection>
+    </div>
   );
 }
 
