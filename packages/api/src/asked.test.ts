@@ -60,6 +60,11 @@ test.each([
   ],
   [z.strictObject({ s: odd }), '2026-13-01', 's: "2026-13-01" is not a date'],
   [z.strictObject({ s: odd }), 'a(b*', 's: "a(b*" is not a date'],
+  [
+    z.strictObject({ s: z.string().max(3) }),
+    'x'.repeat(65 * 1024),
+    `s: must have at most 3 characters (was "${'x'.repeat(39)}...)`,
+  ],
   [z.strictObject({ s: z.number().max(30) }), 300, 's: must be at most 30 (was 300)'],
 ])('parse() says a value once, and counts what has parts %#', (schema, s, message) => {
   expect(refusalFrom(schema, { s }).message).toBe(message);

@@ -53,6 +53,8 @@ function quotes(words: string, value: unknown): boolean {
   if (typeof value !== 'string' && typeof value !== 'number') return false;
   const text = String(value).trim();
   if (text === '') return words.startsWith('is empty');
+  // a note of 64 KB is no pattern that could be built
+  if (text.length > words.length) return false;
   const literal = text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
   return new RegExp(`(?<![\\w.,-])${literal}(?![\\w])`).test(words);
 }
