@@ -5,6 +5,7 @@ import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { refusalWords } from '../client/refusal-words.ts';
 import { useTRPC } from '../client/trpc.ts';
+import { useMorePages } from '../client/use-more-pages.ts';
 import { Button, Notice, Skeleton } from '../components/index.ts';
 import { EntryRow } from './EntryRow.tsx';
 import styles from './History.module.css';
@@ -27,6 +28,7 @@ export function History({ view, filter: first }: HistoryProps) {
     ...trpc.entry.history.infiniteQueryOptions(historyQuestion(where, settled), historyPages),
     placeholderData: keepPreviousData,
   });
+  const { more, busy } = useMorePages(history);
   const entries = history.data?.pages.flatMap((page) => page.entries) ?? [];
   return (
     <section aria-labelledby="history" className={styles.history}>
@@ -50,11 +52,7 @@ export function History({ view, filter: first }: HistoryProps) {
       {history.isSuccess && entries.length === 0 ? <Nothing filter={settled} /> : null}
       {history.hasNextPage ? (
         <div className={styles.more}>
-          <Button
-            onClick={() => void history.fetchNextPage()}
-            busy={history.isFetchingNextPage}
-            busyWords="Fetching older entries …"
-          >
+          <Button onClick={more} busy={busy} busyWords="Fetching older entries …">
             Show older entries
           </Button>
         </div>

@@ -5,6 +5,7 @@ import { formatDay, garageAnswer } from '@quartermark/engine/display';
 import { useSuspenseInfiniteQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useTRPC } from '../client/trpc.ts';
+import { useMorePages } from '../client/use-more-pages.ts';
 import { Button, ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
 import { CarRow } from './CarRow.tsx';
 import styles from './GarageScreen.module.css';
@@ -14,9 +15,11 @@ import { useHeldOrder } from './use-held-order.ts';
 /** The garage: what needs a hand today, then the cars by urgency. */
 export function GarageScreen({ garageId }: { garageId: string }) {
   const trpc = useTRPC();
-  const { data, hasNextPage, fetchNextPage, isFetchingNextPage } = useSuspenseInfiniteQuery(
+  const overview = useSuspenseInfiniteQuery(
     trpc.garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
   );
+  const { data, hasNextPage } = overview;
+  const { more, busy } = useMorePages(overview);
   const first = data.pages[0] as OverviewPage;
   const latest = data.pages.at(-1) ?? first;
   const { garage } = latest;
@@ -51,11 +54,7 @@ export function GarageScreen({ garageId }: { garageId: string }) {
           </ul>
           {hasNextPage ? (
             <div className={styles.more}>
-              <Button
-                onClick={() => void fetchNextPage()}
-                busy={isFetchingNextPage}
-                busyWords="Fetching more cars …"
-              >
+              <Button onClick={more} busy={busy} busyWords="Fetching more cars …">
                 Show more cars
               </Button>
             </div>
