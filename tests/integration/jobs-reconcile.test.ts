@@ -43,6 +43,29 @@ describe.each(BACKENDS)('the reconciler', ({ backend, here }) => {
       for (const carId of cars) await bench.snapshotAt(carId, 2);
     });
 
+    test('reconcile() finds a car that has an answer of this engine, but an older one', async () => {
+      const carId = await bench.garage.addCar();
+      await bench.start({ engine: plainEngine() });
+      await bench.snapshotAt(carId, 2);
+      await bench.stopWorkers();
+      const gate = holdOnce('beforeWrite');
+      const worker = await bench.start({
+        engine: plainEngine(),
+        reached: gate.reached,
+        pace: { peopleAtOnce: 1 },
+      });
+      const held = await bench.garage.addCar();
+      await eventually('a job to be at work', async () => gate.holding());
+      const version = await bench.garage.record(carId, 38_100);
+      await eventually('the outbox to be empty', bench.ledger.outboxIsEmpty);
+      await emptyQueue();
+      gate.letGo();
+      await bench.snapshotAt(held, 2);
+      expect((await bench.garage.snapshotOf(carId))?.inputVersion).toBe(2);
+      await worker.reconcile();
+      await bench.snapshotAt(carId, version);
+    });
+
     test('reconcile() schedules the night anew after the queue was emptied', async () => {
       const worker = await bench.start({ engine: plainEngine(), pace: { tickMs: 500 } });
       await emptyQueue();

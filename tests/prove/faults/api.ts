@@ -1,0 +1,138 @@
+import type { Fault } from '../fault.ts';
+
+const API = 'packages/api/src';
+const entries = 'tests/integration/api-entries.test.ts';
+const live = 'tests/integration/api-live.test.ts';
+const setup = 'tests/integration/api-setup.test.ts';
+
+/** A command counts twice, a change is overwritten, a door stands open. */
+export const apiFaults: Fault[] = [
+  {
+    name: 'a command sent again is done again',
+    edits: [
+      {
+        file: `${API}/command/run-command.ts`,
+        find: '    if (done) return resultOf(done, hash);\n',
+        replace: '',
+      },
+    ],
+    test: {
+      file: entries,
+      name: 'entry.record answers the same command again with the same result and writes once',
+    },
+  },
+  {
+    name: 'the hash of the payload is ignored',
+    edits: [
+      {
+        file: `${API}/command/run-command.ts`,
+        find: 'if (done.payloadHash === hash) return',
+        replace: 'if (hash) return',
+      },
+    ],
+    test: { file: entries, name: 'entry.record refuses the same command id with another payload' },
+  },
+  {
+    name: 'the conflict check is skipped',
+    edits: [
+      {
+        file: `${API}/entry/standing-entry.ts`,
+        find: '  if (row.revision !== baseRevision) throw await conflict(writing, row, baseRevision);\n',
+        replace: '',
+      },
+      {
+        file: 'packages/db/src/entries/amend.ts',
+        find: '        eq(entry.revision, baseRevision),\n',
+        replace: '',
+      },
+    ],
+    test: {
+      file: entries,
+      name: 'entry.amend and entry.remove a stale amendment is a conflict that shows the newest body',
+    },
+  },
+  {
+    name: 'recording an id again revives its tombstone',
+    edits: [
+      {
+        file: 'packages/db/src/entries/insert.ts',
+        find: '.onConflictDoNothing({ target: [entry.garageId, entry.id] })',
+        replace:
+          '.onConflictDoUpdate({ target: [entry.garageId, entry.id], set: { removedAt: null } })',
+      },
+      {
+        file: 'packages/db/src/entries/insert.ts',
+        find: '.values({ garageId, entryId: row.id, revision: 1, body, at, by, commandId });',
+        replace:
+          '.values({ garageId, entryId: row.id, revision: 1, body, at, by, commandId }).onConflictDoNothing();',
+      },
+    ],
+    test: {
+      file: entries,
+      name: 'entry.amend and entry.remove a removed entry is a tombstone that no replay, amendment or new record revives',
+    },
+  },
+  {
+    name: 'the setup token is not used up by the owner',
+    edits: [
+      { file: `${API}/setup/owner.ts`, find: '    await useUpToken(tx, now);\n', replace: '' },
+    ],
+    test: {
+      file: setup,
+      name: 'two who want to own the house at once setup/owner lets exactly one win',
+    },
+  },
+  {
+    name: 'a session of the demo goes on after there is an owner',
+    edits: [
+      { file: `${API}/setup/owner.ts`, find: '    await endDemoSessions(tx);\n', replace: '' },
+      { file: `${API}/context.ts`, find: 'demo && ownerExists ? null', replace: 'false ? null' },
+    ],
+    test: {
+      file: setup,
+      name: 'a house with its demo and then its owner creating the owner uses the token up and ends the demo',
+    },
+  },
+  {
+    name: 'who looks on is not asked for the membership again',
+    edits: [
+      {
+        file: `${API}/live/changes.ts`,
+        find: '      await mayLook(ctx, garageId);\n      yield event;',
+        replace: '      yield event;',
+      },
+    ],
+    test: {
+      file: live,
+      name: 'live.changes asks for the membership again on each delivery',
+    },
+  },
+  {
+    name: 'who looks on hears of every garage',
+    edits: [
+      {
+        file: `${API}/live/hub.ts`,
+        find: '      if (queue.garageId === g) push(queue',
+        replace: '      if (g) push(queue',
+      },
+    ],
+    test: {
+      file: live,
+      name: 'live.changes tells of this garage’s cars and of no other’s',
+    },
+  },
+  {
+    name: 'a streamed body is read whole, however large',
+    edits: [
+      {
+        file: `${API}/read-capped.ts`,
+        find: 'if (bytes > maxBytes) {',
+        replace: 'if (bytes < 0) {',
+      },
+    ],
+    test: {
+      file: `${API}/read-capped.test.ts`,
+      name: 'readCapped() stops reading a stream that states no length as soon as it is too large',
+    },
+  },
+];

@@ -1,0 +1,180 @@
+import type { Fault } from '../fault.ts';
+
+const WEAR = 'packages/engine/src/wear';
+const HISTORY = 'packages/engine/src/history';
+const LOG = 'packages/engine/src/log';
+const wears = `${WEAR}/analyse-case.test.ts`;
+
+/** Figures that would be wrong: work said to be further off than it is, or the other way round. */
+export const engineFaults: Fault[] = [
+  {
+    name: 'the weight of a class is dropped',
+    edits: [
+      {
+        file: `${WEAR}/accrue.ts`,
+        find: '(weights[it.useClass] ?? 1) * amountOf(it, measure)',
+        replace: 'amountOf(it, measure)',
+      },
+    ],
+    test: {
+      file: wears,
+      name: 'analyseCase() adding up weighs each class, tells them apart and says what was derived',
+    },
+  },
+  {
+    name: 'a limit reached exactly is not over (> for >=)',
+    edits: [
+      {
+        file: `${WEAR}/state-of.ts`,
+        find: 'limit.accrued >= limit.limit',
+        replace: 'limit.accrued > limit.limit',
+      },
+    ],
+    test: {
+      file: wears,
+      name: 'analyseCase() at a limit is overdue where a limit is reached exactly, on the day it was',
+    },
+  },
+  {
+    name: 'the day a calendar limit runs out counts as overdue (>= for >)',
+    edits: [
+      {
+        file: `${WEAR}/state-of.ts`,
+        find: 'asOfDay > parseDay(limit.dueDate)',
+        replace: 'asOfDay >= parseDay(limit.dueDate)',
+      },
+    ],
+    test: {
+      file: wears,
+      name: 'analyseCase() at a limit is valid through the day a calendar limit runs out, overdue on the next',
+    },
+  },
+  {
+    name: 'a hard-use switch that cannot be judged counts as good',
+    edits: [
+      {
+        file: `${WEAR}/state-of.ts`,
+        find: 'all.some(({ known }) => !known)',
+        replace: 'inForce.some(({ known }) => !known)',
+      },
+    ],
+    test: {
+      file: `${WEAR}/is-known.test.ts`,
+      name: 'analyseCase() where something is not known never lets a hard-use switch that cannot be judged count as good',
+    },
+  },
+  {
+    name: 'the figures put an untimed service before the uses of its day',
+    edits: [
+      {
+        file: `${HISTORY}/placed.ts`,
+        find: 'serviceWithoutReading: 40',
+        replace: 'serviceWithoutReading: 5',
+      },
+    ],
+    test: {
+      file: wears,
+      name: 'analyseCase() adding up counts sessions before an untimed service of their day as before it, and says so',
+    },
+  },
+  {
+    name: 'the list puts an untimed service before the uses of its day',
+    edits: [
+      {
+        file: `${LOG}/sort-entries.ts`,
+        find: 'meterReset: 30, other: 40',
+        replace: 'meterReset: 30, other: 5',
+      },
+    ],
+    test: {
+      file: `${LOG}/sort-entries.test.ts`,
+      name: 'sortEntries() puts an untimed use before an untimed service of its day',
+    },
+  },
+  {
+    name: 'the rest of an interval is spread into days of storage',
+    edits: [
+      {
+        file: `${HISTORY}/fill-gaps.ts`,
+        find: 'all.filter((day) => !isStored(storage, day))',
+        replace: 'all.filter((day) => !isStored([], day))',
+      },
+    ],
+    test: {
+      file: `${HISTORY}/build-history.test.ts`,
+      name: 'buildHistory() spreads it over the days outside storage, or over all of them if there are none',
+    },
+  },
+  {
+    name: 'every reading is kept, not the longest run that never falls',
+    edits: [
+      {
+        file: `${HISTORY}/keep-readings.ts`,
+        find: 'longestRun(segment.map(({ value }) => value))',
+        replace: '[...segment.keys()]',
+      },
+    ],
+    test: {
+      file: `${HISTORY}/keep-readings.test.ts`,
+      name: 'keepReadings() rejects what does not fit the longest run',
+    },
+  },
+  {
+    name: 'a mile is the US survey mile, 3 mm too long',
+    edits: [{ file: `${LOG}/units.ts`, find: 'mi: 1.609344', replace: 'mi: 1.609347219' }],
+    test: {
+      file: 'tests/reference/units.test.ts',
+      name: 'units: km per mile is the exact ratio',
+    },
+  },
+  {
+    name: 'a US quart is taken for an imperial one',
+    edits: [{ file: `${LOG}/units.ts`, find: 'usQt: 0.946352946', replace: 'usQt: 1.1365225' }],
+    test: {
+      file: 'tests/reference/units.test.ts',
+      name: 'units: L per US liquid quart is as printed to seven digits',
+    },
+  },
+  {
+    name: 'months are not clamped to the end of a shorter month',
+    edits: [
+      {
+        file: 'packages/engine/src/calendar/add.ts',
+        find: 'Math.min(day, daysInMonth(toYear, toMonth))',
+        replace: 'Math.max(day, Math.min(1, daysInMonth(toYear, toMonth)))',
+      },
+    ],
+    test: {
+      file: `${WEAR}/judge-calendar.test.ts`,
+      name: 'judgeCalendar() counts months from the service, clamped',
+    },
+  },
+  {
+    name: 'the day after tomorrow is let into the log',
+    edits: [
+      {
+        file: `${LOG}/after-tomorrow.ts`,
+        find: 'addDays(today, 1)',
+        replace: 'addDays(today, 2)',
+      },
+    ],
+    test: {
+      file: `${LOG}/sort-entries.test.ts`,
+      name: 'afterTomorrow() lets today and tomorrow through, across the end of a year',
+    },
+  },
+  {
+    name: 'the cap on a note is gone',
+    edits: [
+      {
+        file: `${LOG}/common.ts`,
+        find: 'NOTE_BYTES_MAX = 64 * 1024',
+        replace: 'NOTE_BYTES_MAX = Number.MAX_SAFE_INTEGER',
+      },
+    ],
+    test: {
+      file: `${LOG}/entry.test.ts`,
+      name: 'entryInput() refuses a note over 64 KB and says how to mend it',
+    },
+  },
+];
