@@ -1,0 +1,39 @@
+import { randomUUID } from 'node:crypto';
+import { openLanes, PACE } from '@quartermark/jobs/worker';
+import { silent } from '../support/jobs-worker.ts';
+import { timed } from './statistics.ts';
+
+export type EmptyTrip = { take(): Promise<number>; close(): Promise<void> };
+
+/**
+ * The least a queue can do: one process publishes a job and takes it up again, with the queue settings of
+ * the product and a handler that does nothing. Counted until the handler begins; what BullMQ writes after
+ * that does not count, so this is a hard thing to be compared with.
+ */
+export async function emptyTrip(queue: {
+  databaseJobUrl: string;
+  redisUrl?: string | undefined;
+}): Promise<EmptyTrip> {
+  const lanes = await openLanes({ ...queue, pace: PACE, log: silent });
+  let back = (_carId: string) => {};
+  lanes.work({
+    recompute: async ({ carId }) => back(carId),
+    night: async () => {},
+    tick: async () => {},
+    gaveUp: () => {},
+  });
+  return {
+    take: () =>
+      timed(async () => {
+        const carId = randomUUID();
+        const taken = new Promise<void>((resolve) => {
+          back = (one) => {
+            if (one === carId) resolve();
+          };
+        });
+        await lanes.publish([{ garageId: 'nowhere', carId }]);
+        await taken;
+      }),
+    close: () => lanes.close(1000),
+  };
+}
