@@ -1,10 +1,10 @@
 import type { CarView, EntryView } from '@quartermark/api/client';
-import { entryLine, flagSentence, formatDay } from '@quartermark/engine/display';
-import type { EntryInput } from '@quartermark/engine/log';
+import { entryLine, flagSentence } from '@quartermark/engine/display';
 import type { Route } from 'next';
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { joinClasses } from '../components/index.ts';
+import { dayWords } from '../record/day-words.ts';
 import styles from './EntryRow.module.css';
 
 type EntryRowProps = {
@@ -61,11 +61,4 @@ function Changed({ shown: { revision, removed } }: { shown: EntryView }) {
   if (!removed && amended === 0) return null;
   const words = [removed ? 'Removed' : '', amended > 0 ? times : ''].filter((word) => word !== '');
   return <p className={styles.changed}>{words.join(' · ')}</p>;
-}
-
-function dayWords({ on, time, dayOrder }: EntryInput): string {
-  if (time !== undefined) return `${formatDay(on)}, ${time}`;
-  if (dayOrder === 'beforeDriving') return `${formatDay(on)}, before driving`;
-  if (dayOrder === 'afterDriving') return `${formatDay(on)}, after driving`;
-  return formatDay(on);
 }

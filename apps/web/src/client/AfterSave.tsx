@@ -26,6 +26,8 @@ export type Saved = {
   version: number;
   /** the way back; throws what the server refused. Null where there is none */
   undo: null | (() => Promise<void>);
+  /** what was done, if it was not saving: "Entry removed." */
+  words?: string;
 };
 
 type Waiting = Saved & { before: CarView | null };
@@ -97,7 +99,7 @@ function useSaying(): Say {
   const toast = useToast();
   return useCallback(
     (saved, detail, onUndo) => {
-      const { undo } = saved;
+      const { undo, words = 'Saved.' } = saved;
       const id = `saved:${saved.entryId}`;
       const run = async () => {
         onUndo(saved.entryId);
@@ -109,7 +111,7 @@ function useSaying(): Say {
           toast({ id: `${id}:undone`, words: 'Not undone.', detail: message, tone: 'alarm' });
         }
       };
-      toast({ id, words: 'Saved.', detail, ...(undo ? { undo: { run: () => void run() } } : {}) });
+      toast({ id, words, detail, ...(undo ? { undo: { run: () => void run() } } : {}) });
     },
     [toast],
   );

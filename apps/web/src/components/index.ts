@@ -4,11 +4,11 @@
  * - `Button {look?: main|plain|quiet, reason?, busy?, busyWords?}`: `reason` disables it and is shown.
  *   `ButtonLink {href, look?}`: the same look for a link.
  * - `Field {label, hint?, error?, optional?}`: frame of a control; `error` stands beside it and is read out.
- *   `TextField {...Field, suffix?, figures?, ...input}`, `DateField`, `SelectField {options}`
+ *   `TextField {...Field, suffix?, figures?, ...input}`, `NoteField`, `DateField`, `SelectField {options}`
  *   take `register(name)` of react-hook-form as it is.
  * - `QuantityField {...Field, value: {text, unit}, onChange, units: {value, words}[]}`: as typed.
  * - `Choice {label, value, onChange, options: {value, words, hint?}[], size?: large|small, error?}`: chips,
- *   64 px when large.
+ *   64 px when large. `Stepper {...Field, value, onChange, min?, max?, step?, unit?}`: minus, number, plus.
  * - `Tick {label, checked, onChange, hint?}`: so or not so.
  * - `StateWord {kind, words, detail?}`, `StateMark {kind}`: `kind` is the `mark` that `itemWords` of the
  *   engine's display gives, or `laidUp`.
@@ -30,6 +30,7 @@ export { Choice } from './Choice.tsx';
 export { DateField } from './DateField.tsx';
 export { EmptyState } from './EmptyState.tsx';
 export { joinClasses } from './join-classes.ts';
+export { NoteField } from './NoteField.tsx';
 export { Notice } from './Notice.tsx';
 export { PageAnswer } from './PageAnswer.tsx';
 export { QuantityField } from './QuantityField.tsx';
@@ -37,6 +38,7 @@ export { type Option, SelectField } from './SelectField.tsx';
 export { Skeleton } from './Skeleton.tsx';
 export { StateMark } from './StateMark.tsx';
 export { StateWord } from './StateWord.tsx';
+export { Stepper } from './Stepper.tsx';
 export { TextField } from './TextField.tsx';
 export { Tick } from './Tick.tsx';
 export { ToastProvider, useToast } from './Toast.tsx';

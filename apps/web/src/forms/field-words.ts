@@ -17,6 +17,13 @@ const NAMES: Record<string, string> = {
   'item.baseline.time': 'Last done',
   'item.severe.share': 'Share of hard use',
   'item.severe.classes': 'What is hard use',
+  'entry.on': 'Day',
+  'entry.until': 'Last day',
+  'entry.level': 'Mark on the stick',
+  'entry.filterRenewed': 'Oil filter',
+  'entry.volume.text': 'Amount',
+  'entry.items': 'Done',
+  'entry.byWhom': 'By whom',
 };
 
 /** One of several limits is told by its place, as it stands on the screen. */

@@ -9,9 +9,9 @@ import { useCommand } from '../client/use-command.ts';
 import { Button } from '../components/index.ts';
 import { Form } from '../forms/Form.tsx';
 import { useDraft } from '../forms/use-draft.ts';
+import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import { ItemParts } from './ItemParts.tsx';
 import { emptyItem, type ItemFields, readItem } from './item-fields.ts';
-import { useLocalTrouble } from './use-local-trouble.ts';
 import { useWritten } from './use-written.ts';
 
 type AddItemFormProps = { garageId: string; carId: string };

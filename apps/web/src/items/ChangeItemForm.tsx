@@ -12,12 +12,12 @@ import { Button, Notice } from '../components/index.ts';
 import { BothVersions } from '../forms/BothVersions.tsx';
 import { Form } from '../forms/Form.tsx';
 import { useDraft } from '../forms/use-draft.ts';
+import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import { momentWords } from '../garage/moment-words.ts';
 import { ItemParts } from './ItemParts.tsx';
 import { type ItemFields, itemFields, readItem } from './item-fields.ts';
 import { itemLines } from './item-lines.ts';
 import { RemoveItem } from './RemoveItem.tsx';
-import { useLocalTrouble } from './use-local-trouble.ts';
 import { useWritten } from './use-written.ts';
 import { versionRows } from './version-rows.ts';
 

@@ -12,7 +12,7 @@ import { BothVersions } from '../../../../../../forms/BothVersions.tsx';
 import { Form } from '../../../../../../forms/Form.tsx';
 import { useDraft } from '../../../../../../forms/use-draft.ts';
 import { momentWords } from '../../../../../../garage/moment-words.ts';
-import { useLocalTrouble } from '../../../../../../items/use-local-trouble.ts';
+import { useLocalTrouble } from '../../../../../../forms/use-local-trouble.ts';
 import { useWritten } from '../../../../../../items/use-written.ts';
 import { versionRows } from '../../../../../../items/version-rows.ts';
 import { CarParts } from './CarParts.tsx';

@@ -1,0 +1,39 @@
+import { KIND_WORDS } from '@quartermark/engine/display';
+import { HydrationBoundary } from '@tanstack/react-query';
+import type { Metadata, Route } from 'next';
+import { notFound, redirect } from 'next/navigation';
+import { PageAnswer } from '../../../../../../components/index.ts';
+import { Page } from '../../../../../../frame/Page.tsx';
+import { AmendForm } from '../../../../../../record/AmendForm.tsx';
+import { recordKindOf } from '../../../../../../record/record-kinds.ts';
+import { answers, ask, orNotFound, pageCache } from '../../../../../../server/ask.ts';
+
+export const metadata: Metadata = { title: 'Amend an entry' };
+
+type AmendPageProps = { params: Promise<{ garageId: string; entryId: string }> };
+
+export default async function AmendPage({ params }: AmendPageProps) {
+  const { garageId, entryId } = await params;
+  const { entry, removed } = await orNotFound(
+    pageCache().fetchQuery(ask().entry.one.queryOptions({ garageId, entryId })),
+  );
+  // a removed entry stays so; its own page says what can be done
+  if (removed) redirect(`/g/${garageId}/entry/${entryId}` as Route);
+  const carId = entry.car;
+  if (carId === undefined) notFound();
+  const { car } = await orNotFound(
+    pageCache().fetchQuery(ask().car.view.queryOptions({ garageId, carId })),
+  );
+  return (
+    <HydrationBoundary state={answers()}>
+      <Page width="narrow">
+        <PageAnswer about={`${car.name}: ${KIND_WORDS[entry.kind].toLowerCase()}`}>
+          {recordKindOf(entry.kind)
+            ? 'Put the entry right. What it said before is kept.'
+            : 'Put its day, its odometer or its note right. What it said before is kept.'}
+        </PageAnswer>
+        <AmendForm garageId={garageId} carId={carId} entryId={entryId} />
+      </Page>
+    </HydrationBoundary>
+  );
+}

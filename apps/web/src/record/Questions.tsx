@@ -1,0 +1,70 @@
+'use client';
+
+import type { Trouble } from '../client/refusal-words.ts';
+import { Button, Notice } from '../components/index.ts';
+import { orderWords } from './day-words.ts';
+import { type FormKind, isUse } from './record-kinds.ts';
+import type { Question } from './use-save-entry.ts';
+
+/** The question that a refusal asks; null where it is none. */
+export function questionOf(trouble: Trouble | null): Question | null {
+  const code = trouble?.refusal?.code;
+  return code === 'odometerBackwards' || code === 'orderUnclear' ? code : null;
+}
+
+type QuestionsProps = {
+  trouble: Trouble;
+  question: Question;
+  kind: FormKind;
+  busy: boolean;
+  onAsWritten: () => void | Promise<void>;
+  onOrder: (order: 'beforeDriving' | 'afterDriving') => void | Promise<void>;
+};
+
+/** What only the person can know, asked once; nothing is saved until it is answered or mended. */
+export function Questions({ trouble, question, kind, busy, onAsWritten, onOrder }: QuestionsProps) {
+  const { message } = trouble;
+  const said = message.charAt(0).toUpperCase() + message.slice(1);
+  if (question === 'odometerBackwards')
+    return (
+      <Notice
+        tone="alarm"
+        title="Not saved yet: is the odometer right?"
+        actions={
+          <Button busy={busy} onClick={onAsWritten}>
+            Save it as typed
+          </Button>
+        }
+      >
+        {said}
+      </Notice>
+    );
+  const use = kind !== 'other' && isUse(kind);
+  const order = (which: 'beforeDriving' | 'afterDriving') => {
+    const words = orderWords(kind === 'other' ? 'note' : kind, which);
+    return words.charAt(0).toUpperCase() + words.slice(1);
+  };
+  return (
+    <Notice
+      tone="alarm"
+      title="Not saved yet: which came first?"
+      actions={
+        <>
+          <Button busy={busy} onClick={() => onOrder('beforeDriving')}>
+            {order('beforeDriving')}
+          </Button>
+          <Button busy={busy} onClick={() => onOrder('afterDriving')}>
+            {order('afterDriving')}
+          </Button>
+          <Button busy={busy} onClick={onAsWritten}>
+            Not known, save it as written
+          </Button>
+        </>
+      }
+    >
+      {use
+        ? 'The car was also worked on that day, and neither has a time. Was this driving before that work or after it? Only driving after it counts against what was renewed.'
+        : 'The car was also driven that day, and neither has a time. Was this before that driving or after it? Only driving after it counts against what was renewed.'}
+    </Notice>
+  );
+}
