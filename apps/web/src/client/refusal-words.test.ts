@@ -23,11 +23,23 @@ test('refusalWords() puts each field error beside its field, once and without it
   });
 });
 
+test('refusalWords() leaves out the last part of a path as well, where a message begins with it', () => {
+  const message = 'on: 2026-05-04 has not come yet';
+  const trouble = refusalWords(refused({ code: 'afterTomorrow', field: 'entry.on', message }));
+  expect(trouble.fields).toEqual({ 'entry.on': '2026-05-04 has not come yet' });
+});
+
 test('refusalWords() says a refusal without a field at the form', () => {
   const trouble = refusalWords(
     refused({ code: 'commandReused', field: null, message: 'Send it again.' }),
   );
   expect(trouble).toMatchObject({ place: 'form', fields: {}, message: 'Send it again.' });
+});
+
+test('refusalWords() finds the refusal of a request that was not read at all', () => {
+  const refusal = { code: 'tooLarge', field: null, message: 'The request is larger than 1024 KB.' };
+  const error = Object.assign(new Error('x'), { meta: { responseJSON: { refusal } } });
+  expect(refusalWords(error)).toMatchObject({ place: 'form', message: refusal.message, refusal });
 });
 
 test('refusalWords() leaves what is gone to the page', () => {

@@ -18,10 +18,11 @@ function hasData(error: unknown): error is { data: { refusal?: Refusal | null } 
   return typeof error === 'object' && error !== null && 'data' in error && Boolean(error.data);
 }
 
-/** Server fields arrive as "car.name: …"; beside the field its own name need not be said again. */
+/** Server fields arrive as "car.name: …" or "on: …"; beside the field its own name need not be said again. */
 function withoutField(message: string, field: string): string {
-  const head = `${field}: `;
-  const rest = message.startsWith(head) ? message.slice(head.length) : message;
+  const heads = [`${field}: `, `${field.split('.').at(-1)}: `];
+  const head = heads.find((one) => message.startsWith(one)) ?? '';
+  const rest = message.slice(head.length);
   return rest.charAt(0).toUpperCase() + rest.slice(1);
 }
 
@@ -33,9 +34,15 @@ function fieldsOf(refusal: Refusal): Record<string, string> {
   return fields;
 }
 
+/** A request that was refused before it was read is answered by the door, not by the api. */
+function atTheDoor(error: unknown): Refusal | null {
+  const { meta } = (error ?? {}) as { meta?: { responseJSON?: { refusal?: Refusal } } };
+  return meta?.responseJSON?.refusal ?? null;
+}
+
 /** Turns whatever a query or a mutation threw into words. The one place where that is done. */
 export function refusalWords(error: unknown): Trouble {
-  const refusal = hasData(error) ? (error.data.refusal ?? null) : null;
+  const refusal = (hasData(error) ? error.data.refusal : null) ?? atTheDoor(error);
   if (refusal) {
     const fields = fieldsOf(refusal);
     const gone = refusal.code === 'notFound' || refusal.code === 'signedOut';

@@ -32,9 +32,11 @@ export function ServiceParts({ form, errors, items, garageHref, carId }: Service
           />
         )}
       />
-      <ButtonLink href={`${garageHref}/car/${carId}/item/add` as Route} look="quiet">
-        Watch another item
-      </ButtonLink>
+      <div>
+        <ButtonLink href={`${garageHref}/car/${carId}/item/add` as Route} look="quiet">
+          Watch another item
+        </ButtonLink>
+      </div>
       <OilToo
         form={form}
         errors={errors}

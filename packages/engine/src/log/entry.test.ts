@@ -24,6 +24,11 @@ test.each([
     { kind: 'oilTopUp', volume: { text: '150', unit: 'usQt' } },
     /150 usQt is outside 0.01 to 15 litres/,
   ],
+  [
+    'poured words',
+    { kind: 'oilTopUp', volume: { text: 'half a litre', unit: 'l' } },
+    /"half a litre" is not a number/,
+  ],
   ['a drop too little', { kind: 'oilTopUp', volume: { text: '5', unit: 'ml' } }, /5 ml is outside/],
   [
     'an absurd level',

@@ -7,6 +7,7 @@ import {
   odometerReading,
   oilVolume,
   pressure,
+  readNumber,
   temperature,
   torque,
   volume,
@@ -72,6 +73,8 @@ const oilCheck = z.strictObject({
 
 /** What can be poured in at one stop; outside it the number or its unit was mistyped. */
 const pouredVolume = oilVolume.superRefine((typed, ctx) => {
+  // said already, by the quantity itself
+  if ('problem' in readNumber(typed.text, false)) return;
   const litres = volumeL(typed);
   if (litres < 0.01 || litres > 15)
     ctx.addIssue({
