@@ -43,3 +43,34 @@ test('an entry written elsewhere changes an open garage and an open car within 2
   );
   await expect(car.getByRole('region', { name: 'History' })).toContainText('5 sessions');
 });
+
+test('an oil check and a session recorded in one window change the other within 2 s, without a reload', async ({
+  page,
+  garage,
+}) => {
+  await watched(garage);
+  const garageWindow = await secondWindow(page, garage.home());
+  const carWindow = await secondWindow(page, garage.car());
+  const row = garageWindow.getByRole('listitem').filter({ hasText: garage.name });
+  const readings = carWindow.getByRole('region', { name: 'Readings' });
+  const items = carWindow.getByRole('region', { name: 'Items' });
+
+  await page.goto(garage.record('oilCheck'));
+  await page.getByRole('button', { name: 'A quarter', exact: true }).click();
+  await seenWithin(carWindow, 'the stick on the car', () =>
+    expect(readings).toContainText('a quarter'),
+  );
+  await seenWithin(garageWindow, 'the stick in the garage', () =>
+    expect(row).toContainText('a quarter'),
+  );
+
+  await page.goto(garage.record('session'));
+  await page.getByRole('textbox', { name: 'Sessions' }).fill('4');
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await seenWithin(carWindow, 'the fluid on the car', () =>
+    expect(items).toContainText('14 sessions left'),
+  );
+  await seenWithin(garageWindow, 'the fluid in the garage', () =>
+    expect(row).toContainText('14 sessions left'),
+  );
+});

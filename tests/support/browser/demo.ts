@@ -23,6 +23,7 @@ export async function demoGarageOf(page: Page, origin: string): Promise<string> 
 const id = (car: number, variant: string, number: number) =>
   `01900000-0000-700${car}-${variant}-${String(number).padStart(12, '0')}`;
 export const demoCar = (car: number) => `car/${id(car, 'a000', 0)}`;
+export const demoRecord = (car: number, kind = '') => `record/${id(car, 'a000', 0)}${kind}`;
 export const demoItem = (car: number, number: number) =>
   `${demoCar(car)}/item/${id(car, '9000', number)}`;
 export const demoEntry = (car: number, number: number) => `entry/${id(car, '8000', number)}`;

@@ -1,5 +1,5 @@
 import { expect, type Page } from '@playwright/test';
-import { demoCar, demoItem } from './demo.ts';
+import { demoCar, demoEntry, demoItem, demoRecord } from './demo.ts';
 
 export type Screen = {
   name: string;
@@ -10,6 +10,19 @@ export type Screen = {
   /** opens what is folded away */
   unfold?: (page: Page) => Promise<void>;
 };
+
+const KINDS = [
+  'odometer',
+  'fuel',
+  'oilCheck',
+  'oilTopUp',
+  'oilChange',
+  'drive',
+  'session',
+  'strip',
+  'service',
+  'note',
+] as const;
 
 /** Opens each "Why" of a car's page. */
 async function openAllWhys(page: Page): Promise<void> {
@@ -31,6 +44,12 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'change a car', path: `${demoCar(1)}/change` },
   { name: 'add an item', path: `${demoCar(1)}/item/add` },
   { name: 'change an item', path: demoItem(1, 1) },
+  { name: 'what happened, which car', path: 'record' },
+  { name: 'what happened, what', path: demoRecord(1) },
+  ...KINDS.map((kind) => ({ name: `record ${kind}`, path: demoRecord(1, `/${kind}`) })),
+  { name: 'entry', path: demoEntry(1, 9001) },
+  { name: 'entry, amended', path: demoEntry(4, 9024) },
+  { name: 'entry, removed', path: demoEntry(4, 9026) },
   { name: 'first start', path: '/start' },
   { name: 'sign in', path: '/sign-in' },
   { name: 'nothing here', path: '/no-such-page', status: 404 },
