@@ -10,11 +10,13 @@ type FoldProps = {
   children: ReactNode;
   /** something in it is wrong: it stays open until that is mended */
   wrong?: boolean;
+  /** open from the start */
+  unfolded?: boolean;
 };
 
 /** Fields that most people leave alone, one press away. They stay in the form while folded. */
-export function Fold({ title, now, children, wrong = false }: FoldProps) {
-  const [open, setOpen] = useState(false);
+export function Fold({ title, now, children, wrong = false, unfolded = false }: FoldProps) {
+  const [open, setOpen] = useState(unfolded);
   return (
     <details
       className={styles.fold}

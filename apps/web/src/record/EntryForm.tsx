@@ -121,7 +121,7 @@ export function EntryForm(props: EntryFormProps) {
       {base === null && last ? <SameAsLast {...{ form, kind, last, start, view, writes }} /> : null}
       <OwnParts {...rows} kind={kind} view={view} last={last} base={base} />
       {kind === 'oilCheck' ? <HowRead {...rows} /> : null}
-      <When {...rows} kind={kind} today={start.today} />
+      <When {...rows} kind={kind} today={start.today} unfolded={base !== null} />
       {wrong === null && trouble && question ? (
         <Questions
           trouble={trouble}

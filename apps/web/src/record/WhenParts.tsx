@@ -31,10 +31,10 @@ export function Odometer({ form, errors, kind, last }: OdometerProps) {
   );
 }
 
-type WhenProps = PartProps & { kind: FormKind; today: string };
+type WhenProps = PartProps & { kind: FormKind; today: string; unfolded: boolean };
 
 /** When it was, who drove, and a note: what today's entry can mostly do without. */
-export function When({ form, errors, kind, today }: WhenProps) {
+export function When({ form, errors, kind, today, unfolded }: WhenProps) {
   const [on, time, dayOrder, note] = useWatch({
     control: form.control,
     name: ['on', 'time', 'dayOrder', 'note'],
@@ -48,6 +48,7 @@ export function When({ form, errors, kind, today }: WhenProps) {
       title={kind === 'note' ? 'Day and time' : 'Day, time and note'}
       now={nowWords({ on, time, note }, today, kind)}
       wrong={wrong}
+      unfolded={unfolded}
     >
       <FormPair>
         <DateField label="Day" error={errors['entry.on']} {...form.register('on')} />
