@@ -82,6 +82,7 @@ const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
   'entry.history': ({ garageId, carId }) => stranger.entry.history({ garageId, carId }),
   'entry.revisions': ({ garageId, entryId }) => stranger.entry.revisions({ garageId, entryId }),
   'entry.one': ({ garageId, entryId }) => stranger.entry.one({ garageId, entryId }),
+  'entry.some': ({ garageId, entryId }) => stranger.entry.some({ garageId, entryIds: [entryId] }),
   'work.retry': ({ garageId, carId }) => stranger.work.retry({ ...command(garageId), carId }),
   'live.changes': async ({ garageId }) => {
     const events = await stranger.live.changes({ garageId });
@@ -108,18 +109,27 @@ test.each(Object.keys(askings))(
   },
 );
 
-test.each(Object.keys(askings).filter((name) => !/^(garage|live)\./.test(name)))(
-  '%s in one’s own garage tells of another garage’s ids what it tells of none',
-  async (name) => {
-    const ask = askings[name];
-    if (!ask) throw new Error(`no asking for ${name}`);
-    const { garageId } = own;
-    const real = await refused(ask({ ...theirs, garageId, carId: at.carId }));
-    const none = await refused(ask({ ...nowhere(), garageId }));
-    expect(real).toEqual(none);
-    expect(real.code).toBe('notFound');
-  },
-);
+/** Asks for a list, and leaves out what is not there instead of refusing. */
+const LEAVES_OUT = 'entry.some';
+
+test.each(
+  Object.keys(askings).filter((name) => !/^(garage|live)\./.test(name) && name !== LEAVES_OUT),
+)('%s in one’s own garage tells of another garage’s ids what it tells of none', async (name) => {
+  const ask = askings[name];
+  if (!ask) throw new Error(`no asking for ${name}`);
+  const { garageId } = own;
+  const real = await refused(ask({ ...theirs, garageId, carId: at.carId }));
+  const none = await refused(ask({ ...nowhere(), garageId }));
+  expect(real).toEqual(none);
+  expect(real.code).toBe('notFound');
+});
+
+test('entry.some in one’s own garage leaves out another garage’s entry as one that does not exist', async () => {
+  const { garageId } = own;
+  const ask = (entryId: string) => stranger.entry.some({ garageId, entryIds: [entryId] });
+  expect(await ask(theirs.entryId)).toEqual([]);
+  expect(await ask(randomUUID())).toEqual([]);
+});
 
 test('every procedure of the api is asked as a stranger', () => {
   const made = Object.keys(at.api.appRouter._def.procedures);

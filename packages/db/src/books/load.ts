@@ -32,14 +32,16 @@ export async function loadBook(
   carId: string,
   asOf: string,
 ): Promise<{ book: Book; inputVersion: number }> {
-  const car = await readCar(tx, garageId, carId);
-  const garage = await readGarage(tx, garageId);
+  // asked at once, so that they travel in one go and are answered one after the other
+  const [car, garage, items, layUps, entries] = await Promise.all([
+    readCar(tx, garageId, carId),
+    readGarage(tx, garageId),
+    listItems(tx, garageId, carId),
+    listLayUps(tx, garageId, carId),
+    listWithTombstones(tx, garageId, carId),
+  ]);
   if (!car || !garage)
     throw new Error(`could not load a book: car ${carId} is not in garage ${garageId}`);
-  // one connection: these wait for each other on the line whichever way they are written
-  const items = await listItems(tx, garageId, carId);
-  const layUps = await listLayUps(tx, garageId, carId);
-  const entries = await listWithTombstones(tx, garageId, carId);
   const book: Book = {
     format: 'log/1',
     asOf,
