@@ -66,7 +66,7 @@ async function interleave(lines: readonly Line[]): Promise<void> {
 
 function latencies({ backend, took }: Line): Finding[] {
   const beside = {
-    what: `an empty job of BullMQ on ${backend}, from its publication until its handler begins`,
+    what: `an empty job of BullMQ on ${backend}, there and back: published, taken up, done`,
     took: took.empty,
   };
   const goal = { ratio: 3 };

@@ -6,9 +6,9 @@ import { timed } from './statistics.ts';
 export type EmptyTrip = { take(): Promise<number>; close(): Promise<void> };
 
 /**
- * The least a queue can do: one process publishes a job and takes it up again, with the queue settings of
- * the product and a handler that does nothing. Counted until the handler begins; what BullMQ writes after
- * that does not count, so this is a hard thing to be compared with.
+ * The least a queue can do: one process publishes a job, takes it up with a handler that does nothing and
+ * hands it back, with the queue settings of the product. Counted until the queue has acknowledged that the
+ * job is done.
  */
 export async function emptyTrip(queue: {
   databaseJobUrl: string;
@@ -17,10 +17,11 @@ export async function emptyTrip(queue: {
   const lanes = await openLanes({ ...queue, pace: PACE, log: silent });
   let back = (_carId: string) => {};
   lanes.work({
-    recompute: async ({ carId }) => back(carId),
+    recompute: async () => {},
     night: async () => {},
     tick: async () => {},
     gaveUp: () => {},
+    finished: ({ carId }) => back(carId),
   });
   return {
     take: () =>

@@ -20,6 +20,8 @@ export type Handlers = {
   tick(): Promise<void>;
   /** the queue itself gave a job up: its process died several times running */
   gaveUp(work: Work, error: Error): void;
+  /** the queue has taken note that the job is done; the end of its round trip */
+  finished?(work: Work): void;
 };
 
 /** The two queues as the rest sees them: `people` for entries, `night` for the day's sweep. */

@@ -119,6 +119,7 @@ export async function openLanes(config: QueueConfig): Promise<Lanes> {
       workers.push(onPeople, onNight);
       for (const worker of workers)
         worker.on('error', (error) => log.warn({ error: error.message }, 'queue: trouble'));
+      onPeople.on('completed', (job) => handlers.finished?.(job.data as Work));
       // a job whose process died again and again never reaches its handler's last try
       onPeople.on('failed', (job, error) => {
         if (job && error.message.startsWith('job stalled'))
