@@ -4,6 +4,7 @@ import type { OverviewPage, OverviewRow } from '@quartermark/api/client';
 import { useSuspenseInfiniteQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useTRPC } from '../client/trpc.ts';
+import { useMorePages } from '../client/use-more-pages.ts';
 import { Button, ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
 import { overviewPages } from '../garage/overview-pages.ts';
 import styles from './Targets.module.css';
@@ -17,9 +18,11 @@ type ChooseCarProps = {
 /** The first question of a record: which car it happened to. */
 export function ChooseCar({ garageId, lastCarId }: ChooseCarProps) {
   const trpc = useTRPC();
-  const { data, hasNextPage, fetchNextPage, isFetchingNextPage } = useSuspenseInfiniteQuery(
+  const overview = useSuspenseInfiniteQuery(
     trpc.garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
   );
+  const { data, hasNextPage } = overview;
+  const { more, busy } = useMorePages(overview);
   const { garage } = data.pages[0] as OverviewPage;
   const rows = lastFirst(
     data.pages.flatMap((page) => page.rows),
@@ -57,11 +60,7 @@ export function ChooseCar({ garageId, lastCarId }: ChooseCarProps) {
         </ul>
       )}
       {hasNextPage ? (
-        <Button
-          onClick={() => void fetchNextPage()}
-          busy={isFetchingNextPage}
-          busyWords="Fetching more cars …"
-        >
+        <Button onClick={more} busy={busy} busyWords="Fetching more cars …">
           Show more cars
         </Button>
       ) : null}
