@@ -13,7 +13,6 @@ import { BothVersions } from '../forms/BothVersions.tsx';
 import { Form } from '../forms/Form.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
-import { momentWords } from '../garage/moment-words.ts';
 import { ItemParts } from './ItemParts.tsx';
 import { type ItemFields, itemFields, readItem } from './item-fields.ts';
 import { itemLines } from './item-lines.ts';
@@ -76,39 +75,26 @@ function Opened({ garageId, carId, opened }: OpenedProps) {
     await written(saved, () => mutateAsync({ ...undoing, commandId }));
   }
 
-  function base(revision: number) {
-    form.setValue('baseRevision', revision);
-    change.clear();
-  }
-
   const trouble = wrong ?? change.trouble;
   const both =
     conflict && newest ? (
       <BothVersions
         rows={versionRows(mineLines(form.getValues()), itemLines(newest))}
-        newestOf={`by ${conflict.by}, ${momentWords(conflict.at, view.garage.zone)}`}
-        actions={
-          <>
-            <Button
-              onClick={() => {
-                form.reset(itemFields(newest, conflict.revision, unit));
-                change.clear();
-              }}
-            >
-              Keep the newest
-            </Button>
-            <Button
-              busy={change.busy}
-              onClick={async () => {
-                form.setValue('baseRevision', conflict.revision);
-                await save(form.getValues(), newest);
-              }}
-            >
-              Save mine over it
-            </Button>
-            <Button onClick={() => base(conflict.revision)}>Go on editing mine</Button>
-          </>
-        }
+        newest={conflict}
+        zone={view.garage.zone}
+        busy={change.busy}
+        onNewest={() => {
+          form.reset(itemFields(newest, conflict.revision, unit));
+          change.clear();
+        }}
+        onMine={() => {
+          form.setValue('baseRevision', conflict.revision);
+          return save(form.getValues(), newest);
+        }}
+        onEdit={() => {
+          form.setValue('baseRevision', conflict.revision);
+          change.clear();
+        }}
       />
     ) : null;
 

@@ -5,7 +5,6 @@ import { type EntryInput, entryInput } from '@quartermark/engine/log';
 import type { Trouble } from '../client/refusal-words.ts';
 import { Button, Notice } from '../components/index.ts';
 import { BothVersions } from '../forms/BothVersions.tsx';
-import { momentWords } from '../garage/moment-words.ts';
 import { bothRows } from './entry-rows.ts';
 
 /** Whether a refusal says that somebody else was quicker. */
@@ -51,16 +50,12 @@ export function Meanwhile({ trouble, view, mine, busy, ...ways }: MeanwhileProps
   return (
     <BothVersions
       rows={bothRows(own, newest, view.items)}
-      newestOf={`by ${conflict.by}, ${momentWords(conflict.at, view.garage.zone)}`}
-      actions={
-        <>
-          <Button onClick={() => ways.onNewest(newest, revision)}>Keep the newest</Button>
-          <Button busy={busy} onClick={() => ways.onMine(newest, revision)}>
-            Save mine over it
-          </Button>
-          <Button onClick={() => ways.onEdit(revision)}>Go on editing mine</Button>
-        </>
-      }
+      newest={conflict}
+      zone={view.garage.zone}
+      busy={busy}
+      onNewest={() => ways.onNewest(newest, revision)}
+      onMine={() => ways.onMine(newest, revision)}
+      onEdit={() => ways.onEdit(revision)}
     />
   );
 }

@@ -12,7 +12,6 @@ import { BothVersions } from '../../../../../../forms/BothVersions.tsx';
 import { Form } from '../../../../../../forms/Form.tsx';
 import { useDraft } from '../../../../../../forms/use-draft.ts';
 import { useLocalTrouble } from '../../../../../../forms/use-local-trouble.ts';
-import { momentWords } from '../../../../../../garage/moment-words.ts';
 import { useWritten } from '../../../../../../items/use-written.ts';
 import { versionRows } from '../../../../../../items/version-rows.ts';
 import { CarParts } from './CarParts.tsx';
@@ -56,36 +55,21 @@ export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
     conflict && newest ? (
       <BothVersions
         rows={versionRows(mineLines(form.getValues()), carLines(newest))}
-        newestOf={`by ${conflict.by}, ${momentWords(conflict.at, view.garage.zone)}`}
-        actions={
-          <>
-            <Button
-              onClick={() => {
-                form.reset(changeFields(newest, conflict.revision));
-                change.clear();
-              }}
-            >
-              Keep the newest
-            </Button>
-            <Button
-              busy={change.busy}
-              onClick={async () => {
-                form.setValue('baseRevision', conflict.revision);
-                await save(form.getValues(), newest);
-              }}
-            >
-              Save mine over it
-            </Button>
-            <Button
-              onClick={() => {
-                form.setValue('baseRevision', conflict.revision);
-                change.clear();
-              }}
-            >
-              Go on editing mine
-            </Button>
-          </>
-        }
+        newest={conflict}
+        zone={view.garage.zone}
+        busy={change.busy}
+        onNewest={() => {
+          form.reset(changeFields(newest, conflict.revision));
+          change.clear();
+        }}
+        onMine={() => {
+          form.setValue('baseRevision', conflict.revision);
+          return save(form.getValues(), newest);
+        }}
+        onEdit={() => {
+          form.setValue('baseRevision', conflict.revision);
+          change.clear();
+        }}
       />
     ) : null;
 
