@@ -53,7 +53,6 @@ function look({ db, clock, engine }: Shop, { garageId, carId }: Work): Promise<S
         stored.asOf >= asOf;
       if (current) return { is: 'current' };
       const loaded = await loadBook(tx, garageId, carId, asOf);
-      if (loaded === null) return { is: 'gone', inputVersion: car.inputVersion };
       return { is: 'behind', asOf, ...loaded };
     },
     { isolation: 'repeatable read', readOnly: true },
