@@ -242,7 +242,7 @@ test('changeCar() and changeItem() refuse a stale revision', async () => {
     const change = { ...by, id: carId, car: input };
     expect(await changeCar(tx, { ...change, baseRevision: car?.revision ?? 0 })).toBe(2);
     expect(await changeCar(tx, { ...change, baseRevision: 1 })).toBeNull();
-    const [item] = await listItems(tx, garage.id, carId);
+    const [item] = await listItems(tx, garage.id, { carId });
     if (!item) throw new Error('the car should have an item');
     const written = { ...by, id: item.id, body: { ...item.body, name: 'Oil' } };
     expect(await changeItem(tx, { ...written, baseRevision: 1 })).toEqual({ revision: 2, carId });

@@ -63,7 +63,7 @@ export class JobsGarage {
         limits: [{ measure: 'months', value: 12 }],
         baseline: { on: '2026-01-05', odometer: { text: '38,000', unit: 'mi' } },
       });
-      await insertItem(tx, { ...common, id: randomUUID(), carId, body });
+      await insertItem(tx, { ...common, id: randomUUID(), owner: { carId }, body });
       await wantRecompute(tx, this.id, [carId]);
     });
     return carId;

@@ -28,6 +28,7 @@ export * from './garages/overview-page.ts';
 export * from './garages/read.ts';
 export * from './items/change.ts';
 export * from './items/insert.ts';
+export * from './items/owner.ts';
 export * from './items/read.ts';
 export * from './lay-ups/list.ts';
 export * from './lay-ups/replace.ts';

@@ -1,6 +1,13 @@
 import type { Analysis } from '@quartermark/engine';
 import type { Lane } from '@quartermark/engine/display';
-import type { CarProfile, EntryInput, ItemInput } from '@quartermark/engine/log';
+import type {
+  CarProfile,
+  EntryInput,
+  EventInput,
+  GearInput,
+  ItemInput,
+  SpecSheet,
+} from '@quartermark/engine/log';
 import {
   bigint,
   boolean,
@@ -71,12 +78,33 @@ export const car = pgTable(
 const ofCar = (t: { garageId: never; carId: never }) =>
   foreignKey({ columns: [t.garageId, t.carId], foreignColumns: [car.garageId, car.id] });
 
+/** What has items or a life of its own beside a car: components, equipment, people. */
+export const gear = pgTable(
+  'gear',
+  {
+    garageId: garageId(),
+    id: uuid('id').notNull(),
+    kind: text('kind', { enum: ['component', 'equipment', 'person'] }).notNull(),
+    body: jsonb('body').$type<GearInput>().notNull(),
+    revision: integer('revision').notNull().default(1),
+    addedAt: instant('added_at').notNull(),
+    ...changed(),
+    removedAt: instant('removed_at'),
+  },
+  (t) => [primaryKey({ columns: [t.garageId, t.id] })],
+);
+
+const ofGear = (t: { garageId: never; gearId: never }) =>
+  foreignKey({ columns: [t.garageId, t.gearId], foreignColumns: [gear.garageId, gear.id] });
+
 export const item = pgTable(
   'item',
   {
     garageId: garageId(),
     id: uuid('id').notNull(),
-    carId: uuid('car_id').notNull(),
+    /** exactly one of the two owns it */
+    carId: uuid('car_id'),
+    gearId: uuid('gear_id'),
     body: jsonb('body').$type<ItemInput>().notNull(),
     /** place in the car's list, as added */
     position: integer('position').notNull(),
@@ -84,7 +112,7 @@ export const item = pgTable(
     ...changed(),
     removedAt: instant('removed_at'),
   },
-  (t) => [primaryKey({ columns: [t.garageId, t.id] }), ofCar(t as never)],
+  (t) => [primaryKey({ columns: [t.garageId, t.id] }), ofCar(t as never), ofGear(t as never)],
 );
 
 export const layUp = pgTable(
@@ -111,6 +139,8 @@ export const entry = pgTable(
     id: uuid('id').notNull(),
     /** null: an entry of the garage, not of a car */
     carId: uuid('car_id'),
+    /** the component, equipment or person it is about: the body's `gear` or `component` */
+    gearId: uuid('gear_id'),
     recorded: bigint('recorded', { mode: 'number' }).notNull(),
     on: date('on').notNull(),
     kind: text('kind').notNull(),
@@ -125,6 +155,7 @@ export const entry = pgTable(
   (t) => [
     primaryKey({ columns: [t.garageId, t.id] }),
     ofCar(t as never),
+    ofGear(t as never),
     unique().on(t.garageId, t.recorded),
     index('entry_of_car').on(t.garageId, t.carId, t.on, t.recorded),
   ],
@@ -162,6 +193,54 @@ export const command = pgTable(
     by: uuid('by').notNull(),
   },
   (t) => [primaryKey({ columns: [t.garageId, t.commandId] })],
+);
+
+/** Pictures of findings; already stripped of everything but the picture. */
+export const photo = pgTable(
+  'photo',
+  {
+    garageId: garageId(),
+    id: uuid('id').notNull(),
+    /** media type of both pictures */
+    type: text('type').notNull(),
+    width: integer('width').notNull(),
+    height: integer('height').notNull(),
+    picture: bytea('picture').notNull(),
+    /** for lists */
+    small: bytea('small').notNull(),
+    addedAt: instant('added_at').notNull(),
+    addedBy: uuid('added_by').notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.garageId, t.id] })],
+);
+
+/** Days on the garage's calendar. */
+export const event = pgTable(
+  'event',
+  {
+    garageId: garageId(),
+    id: uuid('id').notNull(),
+    startOn: date('start_on').notNull(),
+    endOn: date('end_on').notNull(),
+    body: jsonb('body').$type<EventInput>().notNull(),
+    revision: integer('revision').notNull().default(1),
+    ...changed(),
+    removedAt: instant('removed_at'),
+  },
+  (t) => [primaryKey({ columns: [t.garageId, t.id] })],
+);
+
+/** A car's spec sheet, one document that is changed as a whole. */
+export const spec = pgTable(
+  'spec',
+  {
+    garageId: garageId(),
+    carId: uuid('car_id').notNull(),
+    body: jsonb('body').$type<SpecSheet>().notNull(),
+    revision: integer('revision').notNull().default(1),
+    ...changed(),
+  },
+  (t) => [primaryKey({ columns: [t.garageId, t.carId] }), ofCar(t as never)],
 );
 
 /** The overview's row of a car: small, typed, one page of it is one index range. */

@@ -23,7 +23,7 @@ export function carView(
     const [garage, found, items, layUps] = await Promise.all([
       readGarage(tx, garageId),
       carWithSnapshot(tx, garageId, carId),
-      listItems(tx, garageId, carId),
+      listItems(tx, garageId, { carId }),
       listLayUps(tx, garageId, carId),
     ]);
     if (!garage || !found) throw notFoundHere('car', 'carId');

@@ -43,7 +43,7 @@ async function checkItems(
   items: readonly string[],
   before: EntryInput | null,
 ): Promise<void> {
-  const known = new Set((await listItems(tx, garage.id, carId)).map((item) => item.id));
+  const known = new Set((await listItems(tx, garage.id, { carId })).map((item) => item.id));
   // an item removed since stays where it was done
   if (before?.kind === 'service') for (const item of before.items) known.add(item);
   const index = items.findIndex((item) => !known.has(item));

@@ -35,7 +35,7 @@ export async function writeItem(
 ): Promise<void> {
   const { tx, garage, now, by } = writing;
   checkItem(writing, item);
-  const row = { garageId: garage.id, id: itemId, carId, body: item, at: now, by };
+  const row = { garageId: garage.id, id: itemId, owner: { carId }, body: item, at: now, by };
   if (!(await insertItem(tx, row)))
     throw refuse('idInUse', 'itemId', 'An item with this id exists already; open it on its car.');
 }

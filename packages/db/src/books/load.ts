@@ -36,7 +36,7 @@ export async function loadBook(
   const [car, garage, items, layUps, entries] = await Promise.all([
     readCar(tx, garageId, carId),
     readGarage(tx, garageId),
-    listItems(tx, garageId, carId),
+    listItems(tx, garageId, { carId }),
     listLayUps(tx, garageId, carId),
     listWithTombstones(tx, garageId, carId),
   ]);
@@ -50,7 +50,7 @@ export async function loadBook(
       ...carOf(car),
       ...(garage.hemisphere === null ? {} : { hemisphere: garage.hemisphere }),
     },
-    items: items.map((row) => itemOf(row)),
+    items: items.map((row) => itemOf(carId, row)),
     layUps: layUps.map(windowOf),
     planned: [],
     entries: entries.map((row) => entryOf(carId, row)),
@@ -72,8 +72,8 @@ function carOf(row: CarRow): Book['car'] {
   return { id, name, unit, ...(odoDigits === null ? {} : { odoDigits }), profile };
 }
 
-function itemOf(row: ItemRow): Item {
-  return { id: row.id, ...read(itemInput, row.body, row.carId, 'item', row.id) };
+function itemOf(carId: string, row: ItemRow): Item {
+  return { id: row.id, ...read(itemInput, row.body, carId, 'item', row.id) };
 }
 
 function windowOf({ id, startOn, endOn }: LayUpRow): LayUpWindow {

@@ -2,6 +2,7 @@ import type { EntryInput } from '@quartermark/engine/log';
 import { and, eq, isNull, sql } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { entry, entryRevision } from '../schema.ts';
+import { gearIdOf } from './gear-id-of.ts';
 import type { EntryRow } from './read.ts';
 
 export type EntryChange = {
@@ -25,7 +26,8 @@ export function amendEntry(
   change: EntryChange & { body: EntryInput },
 ): Promise<EntryRow | null> {
   const { body } = change;
-  const set = { body, on: body.on, kind: body.kind, carId: body.car ?? null };
+  const { on, kind, car } = body;
+  const set = { body, on, kind, carId: car ?? null, gearId: gearIdOf(body) };
   return write(tx, change, set, body);
 }
 

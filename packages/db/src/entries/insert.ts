@@ -1,6 +1,7 @@
 import type { EntryInput } from '@quartermark/engine/log';
 import type { Tx } from '../connect.ts';
 import { entry, entryRevision } from '../schema.ts';
+import { gearIdOf } from './gear-id-of.ts';
 import type { EntryRow } from './read.ts';
 
 export type NewEntry = {
@@ -23,6 +24,7 @@ export async function insertEntry(tx: Tx, added: NewEntry): Promise<EntryRow | n
       garageId,
       id: body.id,
       carId: body.car ?? null,
+      gearId: gearIdOf(body),
       recorded,
       on: body.on,
       kind: body.kind,

@@ -1,6 +1,7 @@
 import { and, asc, eq, isNull } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { item } from '../schema.ts';
+import { type ItemOwner, ownedBy } from './owner.ts';
 
 export type ItemRow = typeof item.$inferSelect;
 
@@ -13,11 +14,11 @@ export async function readItem(tx: Tx, garageId: string, id: string): Promise<It
   return found ?? null;
 }
 
-/** The car's items in the order of its list, removed ones left out. */
-export function listItems(tx: Tx, garageId: string, carId: string): Promise<ItemRow[]> {
+/** The owner's items in the order of its list, removed ones left out. */
+export function listItems(tx: Tx, garageId: string, owner: ItemOwner): Promise<ItemRow[]> {
   return tx
     .select()
     .from(item)
-    .where(and(eq(item.garageId, garageId), eq(item.carId, carId), isNull(item.removedAt)))
+    .where(and(eq(item.garageId, garageId), ownedBy(owner), isNull(item.removedAt)))
     .orderBy(asc(item.position), asc(item.id));
 }

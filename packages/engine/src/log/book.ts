@@ -5,6 +5,8 @@ import { item, USE_CLASSES } from './item.ts';
 
 /** What is known of a car beyond its name; drives proposals and cautions. All of it is optional. */
 export const carProfile = z.strictObject({
+  /** as its people say; laid up, lent and sold also follow from the log */
+  status: z.enum(['inUse', 'inPieces', 'away', 'sold']).optional(),
   sump: z.enum(['wet', 'dry']).optional(),
   induction: z.enum(['natural', 'forced']).optional(),
   drive: z.enum(['combustion', 'hybrid', 'electric']).optional(),

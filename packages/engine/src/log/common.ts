@@ -57,6 +57,18 @@ export const note = z
 /** Text that is one line: a name, a place, a product. */
 export const shortText = z.string().trim().min(1).max(200);
 
+/** What goes wrong on a circuit or a road and must be looked into before the car is used again. */
+export const incidentSort = z.enum([
+  'off',
+  'contact',
+  'overRev',
+  'softPedal',
+  'overheating',
+  'warningLamp',
+  'lowOilPressure',
+]);
+export type IncidentSort = z.infer<typeof incidentSort>;
+
 /** What every entry carries. The entry kinds are listed in DEVELOPERS.md, "The log". */
 export const commonFields = {
   id: recordId,
@@ -67,6 +79,8 @@ export const commonFields = {
   dayOrder: z.enum(['beforeDriving', 'afterDriving']).optional(),
   zone: timeZone,
   car: recordId.optional(),
+  /** the component, piece of equipment or person it is about, beside or instead of a car */
+  gear: recordId.optional(),
   /** who drove, not who typed */
   driver: shortText.optional(),
   odometer: odometerReading.optional(),

@@ -1,5 +1,12 @@
 import { z } from 'zod';
-import { civilDate, commonFields, recordedFields, recordId, shortText } from './common.ts';
+import {
+  civilDate,
+  commonFields,
+  incidentSort,
+  recordedFields,
+  recordId,
+  shortText,
+} from './common.ts';
 import {
   depth,
   distance,
@@ -253,15 +260,7 @@ const finding = z.strictObject({
 const incident = z.strictObject({
   kind: z.literal('incident'),
   ...commonFields,
-  what: z.enum([
-    'off',
-    'contact',
-    'overRev',
-    'softPedal',
-    'overheating',
-    'warningLamp',
-    'lowOilPressure',
-  ]),
+  what: incidentSort,
   detail: shortText.optional(),
 });
 
@@ -332,8 +331,11 @@ const handover = z.strictObject({
 const answer = z.strictObject({
   kind: z.literal('answer'),
   ...commonFields,
+  /** id of the finding, the incident or the notice that is answered */
   notice: shortText,
   answer: shortText,
+  /** lines of the inspection list that were looked at */
+  checked: z.array(shortText).max(60).optional(),
 });
 
 const noteEntry = z.strictObject({

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { civilDate, localTime, recordId, shortText } from './common.ts';
+import { civilDate, incidentSort, localTime, recordId, shortText } from './common.ts';
 import { odometerReading } from './quantity.ts';
 
 export const USE_CLASSES = ['road', 'touring', 'circuit', 'strip', 'autocross'] as const;
@@ -71,7 +71,25 @@ export const baseline = z.strictObject({
 });
 
 /** Engine oil and its filter are renewed by an `oilChange` entry as well as by a service. */
-export const itemRole = z.enum(['engineOil', 'oilFilter', 'other']);
+export const itemRole = z.enum([
+  'engineOil',
+  'oilFilter',
+  'brakeFluid',
+  'pads',
+  'tyres',
+  'wheelFasteners',
+  'other',
+]);
+
+/** What makes an item due at once, whatever its limits say, until it is done again. */
+export const triggers = z.strictObject({
+  /** an incident of one of these sorts */
+  incidents: z.array(incidentSort).min(1).max(7).optional(),
+  /** a session whose oil was hotter than this, by the owner's or the maker's limit */
+  oilHotterThanC: z.number().min(60).max(250).optional(),
+  /** wheels were off and their torque is not on record since */
+  wheelsOff: z.boolean().optional(),
+});
 
 export const itemFields = {
   name: shortText,
@@ -79,6 +97,11 @@ export const itemFields = {
   limits: z.array(limit).min(1, 'limits: give at least one').max(7),
   severe: severe.optional(),
   baseline: baseline.optional(),
+  /** a one-off follow-up (run-in oil, a leak look after 50 km): done once, it is over */
+  once: z.boolean().optional(),
+  /** "treat as due now": due since this day, until it is done on that day or later */
+  dueSince: civilDate.optional(),
+  triggers: triggers.optional(),
   /** days before the limit at which the person wants to hear of it */
   warnDays: z.int().min(0).max(365).default(14),
   /** days to get the parts; 0 if on the shelf */
