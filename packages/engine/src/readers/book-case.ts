@@ -29,7 +29,8 @@ function caseLimit(limit: Limit): CaseLimit {
   }
 }
 
-function caseItem(item: Item): CaseItem {
+/** An item in SI values, as the models read it. */
+export function caseItem(item: Item): CaseItem {
   const { id, warnDays, leadDays, severe, baseline } = item;
   return {
     id,

@@ -4,6 +4,7 @@ import type { CarCase } from '../history/case.ts';
 import { analyseItem } from './analyse-item.ts';
 import { findLayUp } from './find-lay-up.ts';
 import { lastServices } from './last-service.ts';
+import { ledgerOf } from './ledger.ts';
 import { readOdometer } from './read-odometer.ts';
 import type { Analysis } from './result.ts';
 import { sortFlags } from './sort-flags.ts';
@@ -20,6 +21,7 @@ import { sortFlags } from './sort-flags.ts';
  */
 export function analyseCase(car: CarCase): Analysis {
   const history = buildHistory(car);
+  const ledger = ledgerOf(history);
   const services = lastServices(history.timeline);
   return {
     schema: 1,
@@ -27,7 +29,7 @@ export function analyseCase(car: CarCase): Analysis {
     car: car.car.id,
     asOf: car.asOf,
     flags: sortFlags(history.flags),
-    items: car.items.map((item) => analyseItem(item, history, services.get(item.id) ?? null)),
+    items: car.items.map((item) => analyseItem(item, ledger, services.get(item.id) ?? null)),
     laidUp: findLayUp(car.storage, history.asOfDay),
     odometer: readOdometer(history),
     lastLevel: null,

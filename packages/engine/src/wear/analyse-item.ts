@@ -1,11 +1,10 @@
 import { formatDay } from '../calendar/day-number.ts';
-import type { History } from '../history/build-history.ts';
 import type { CaseItem, CaseLimit } from '../history/case.ts';
 import { accrue } from './accrue.ts';
-import { isKnown } from './is-known.ts';
 import { judgeCalendar } from './judge-calendar.ts';
 import { judgeSevere } from './judge-severe.ts';
 import type { LastService } from './last-service.ts';
+import type { Ledger } from './ledger.ts';
 import type { AmountLimitResult, CalendarLimitResult, ItemResult, LimitResult } from './result.ts';
 import { roundAmount } from './round-amount.ts';
 import { bindingOf, isOver, LOOK_AGAIN_DAYS, NOT_ON_RECORD, stateOf } from './state-of.ts';
@@ -16,16 +15,17 @@ type AmountLimit = Extract<CaseLimit, { weights: unknown }>;
  * Says of one item what has accrued, how much is left and in which state it is.
  *
  * @param item the item; limits > 0
+ * @param ledger the use it is judged by
  * @param service its last service or starting point; null if nothing is on record
  */
 export function analyseItem(
   item: CaseItem,
-  history: History,
+  ledger: Ledger,
   service: LastService | null,
 ): ItemResult {
   return service === null
-    ? analyseWithoutService(item, history.asOfDay)
-    : analyseSince(item, history, service);
+    ? analyseWithoutService(item, ledger.asOfDay)
+    : analyseSince(item, ledger, service);
 }
 
 /** Only a label's day can be judged without a service. */
@@ -49,8 +49,8 @@ function analyseWithoutService(item: CaseItem, asOfDay: number): ItemResult {
   };
 }
 
-function analyseSince(item: CaseItem, history: History, service: LastService): ItemResult {
-  const { contributions, asOfDay } = history;
+function analyseSince(item: CaseItem, ledger: Ledger, service: LastService): ItemResult {
+  const { contributions, asOfDay } = ledger;
   const { severe } = item;
   const hardUse =
     severe === null
@@ -60,7 +60,7 @@ function analyseSince(item: CaseItem, history: History, service: LastService): I
   const judge = (limit: CaseLimit, isSevere: boolean): LimitResult => {
     const switchedOn = isSevere ? (hardUse?.sinceDay ?? 'notYet') : null;
     if (!isAmount(limit)) return judgeCalendar(limit, isSevere, service.day, asOfDay, switchedOn);
-    return judgeAmount(limit, isSevere, history, service, switchedOn, sources);
+    return judgeAmount(limit, isSevere, ledger, service, switchedOn, sources);
   };
   const usual = item.limits.map((limit) => judge(limit, false));
   const hard = (severe?.limits ?? []).map((limit) => judge(limit, true));
@@ -74,7 +74,7 @@ function analyseSince(item: CaseItem, history: History, service: LastService): I
     limits: all,
     severe: hardUse?.result ?? null,
     dueSoonHorizonDays: item.warnDays + LOOK_AGAIN_DAYS,
-    evidence: evidenceOf(history, service, sources),
+    evidence: evidenceOf(ledger, service, sources),
   };
 }
 
@@ -85,7 +85,7 @@ function isAmount(limit: CaseLimit): limit is AmountLimit {
 function judgeAmount(
   limit: AmountLimit,
   severe: boolean,
-  history: History,
+  ledger: Ledger,
   service: LastService,
   switchedOn: number | null | 'notYet',
   sources: Set<number>,
@@ -96,14 +96,14 @@ function judgeAmount(
     estimated,
     reachedOn,
     sources: own,
-  } = accrue(history.contributions, service.position, limit);
+  } = accrue(ledger.contributions, service.position, limit);
   for (const position of own) sources.add(position);
   const value = roundAmount(limit.value);
   return {
     measure: limit.measure,
     severe,
     limit: value,
-    known: isKnown(history, service, limit.measure),
+    known: ledger.isKnown(service, limit.measure),
     accrued,
     remaining: roundAmount(value - accrued),
     fraction: value > 0 ? accrued / value : 1,
@@ -125,7 +125,7 @@ function reachedUnder(
 
 /** The service first, then the uses and readings that count, by order. Starting points have no id. */
 function evidenceOf(
-  { timeline }: History,
+  { timeline }: Ledger,
   service: LastService,
   sources: ReadonlySet<number>,
 ): string[] {

@@ -1,0 +1,27 @@
+import type { History } from '../history/build-history.ts';
+import type { Contribution } from '../history/contribution.ts';
+import type { Placed } from '../history/placed.ts';
+import type { AmountMeasure } from '../log/item.ts';
+import { isKnown } from './is-known.ts';
+import type { LastService } from './last-service.ts';
+
+/** What items are judged by: use in order, and whether it is all there was. A car's, or a part's own. */
+export type Ledger = {
+  asOfDay: number;
+  /** entries in order; positions of contributions and services are places in it */
+  timeline: readonly Placed[];
+  contributions: readonly Contribution[];
+  /** false: the sum since that service is only a lower bound */
+  isKnown(service: LastService, measure: AmountMeasure): boolean;
+};
+
+/** A car's own history as a ledger. */
+export function ledgerOf(history: History): Ledger {
+  const { asOfDay, timeline, contributions } = history;
+  return {
+    asOfDay,
+    timeline,
+    contributions,
+    isKnown: (service, measure) => isKnown(history, service, measure),
+  };
+}
