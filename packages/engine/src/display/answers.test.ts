@@ -311,6 +311,11 @@ const CODES: Record<FlagCode, RegExp> = {
   valueIgnored: /cannot be used/,
   looksTheSame: /looks the same/,
   orderAssumed: /share a day/,
+  fitConflict: /still has it elsewhere/,
+  fitNotOn: /does not have it on/,
+  fitWithoutCar: /does not say which car/,
+  fitOrderAssumed: /day the car was driven/,
+  setNotOn: /names this set/,
 };
 
 test.each(Object.entries(CODES))('flagSentence() explains %s and how to mend it', (code, words) => {

@@ -32,5 +32,15 @@ export function flagSentence(flag: Flag): string {
       return `The entry${on} looks the same as another one and both count. Remove one if it was written twice; keep both if it happened twice.`;
     case 'orderAssumed':
       return `A use and a service share a day${flag.on === null ? '' : `, ${formatDay(flag.on)},`} and neither has a time: the use counts as before the service. Amend one with its time, or say which came first.`;
+    case 'fitConflict':
+      return `Put on${onDay} while the log still has it elsewhere: it counts from then in the new place alone, and its totals are at least. Record when it came off, or amend the entry to say that it was moved.`;
+    case 'fitNotOn':
+      return `Taken off or moved${onDay}, but the log does not have it on there. Record when it went on, or amend the entry.`;
+    case 'fitWithoutCar':
+      return `The entry${on} does not say which car it was put on and does not count. Amend it with the car.`;
+    case 'fitOrderAssumed':
+      return `It was fitted or taken off on a day the car was driven${flag.on === null ? '' : `, ${formatDay(flag.on)},`} and neither has a time: the use counts as before. Amend one with its time, or say which came first.`;
+    case 'setNotOn':
+      return `The session${on} names this set, but the log does not have it on that car then: the session does not count for it. Record when it went on, or amend the session.`;
   }
 }

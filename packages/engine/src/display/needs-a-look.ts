@@ -13,6 +13,11 @@ const NEEDS_A_LOOK: Readonly<Record<FlagCode, boolean>> = {
   valueIgnored: true,
   looksTheSame: true,
   orderAssumed: true,
+  fitConflict: true,
+  fitNotOn: true,
+  fitWithoutCar: true,
+  fitOrderAssumed: true,
+  setNotOn: true,
 };
 
 /** Whether somebody should look at what was found odd, or it is only worth knowing. */

@@ -56,7 +56,17 @@ export type FlagCode =
   /** two entries that look like the same use */
   | 'looksTheSame'
   /** a use and a service share the day and neither has a time: the use counts as before */
-  | 'orderAssumed';
+  | 'orderAssumed'
+  /** a part is put on while the log has it elsewhere: the window before ends there, both are in doubt */
+  | 'fitConflict'
+  /** a part is taken off or moved that the log does not have on, or not on that car */
+  | 'fitNotOn'
+  /** a part is put on or moved without saying to which car: it does not count */
+  | 'fitWithoutCar'
+  /** a fit and a use of the car share the day and neither has a time: the use counts as before */
+  | 'fitOrderAssumed'
+  /** a session names a tyre set that the log does not have on that car then */
+  | 'setNotOn';
 
 export type Flag = {
   code: FlagCode;

@@ -1,0 +1,1 @@
+export type { Proposal, ProposedItem } from './proposal.ts';
