@@ -1,0 +1,228 @@
+import type { Written } from '@quartermark/api/client';
+import type { EntryInput } from '@quartermark/engine/log';
+import {
+  type Command,
+  isStuck,
+  type NewCommand,
+  type NewPhoto,
+  type WaitingPhoto,
+  type WhyStuck,
+} from './command.ts';
+import type { PocketDb } from './store.ts';
+
+/** The commands that wait, in the order of making. */
+export function listCommands(db: PocketDb): Promise<Command[]> {
+  return db.getAll('commands');
+}
+
+export function photosOf(db: PocketDb, entryId: string): Promise<WaitingPhoto[]> {
+  return db.getAllFromIndex('photos', 'entryId', entryId);
+}
+
+/**
+ * Writes a command and its photos down, all of it or nothing. Only when this has come back may anybody
+ * be told that it is saved.
+ *
+ * @throws what IndexedDB threw, such as a QuotaExceededError
+ */
+export async function putInLine(
+  db: PocketDb,
+  asked: NewCommand,
+  photos: readonly NewPhoto[] = [],
+): Promise<Command> {
+  const entryId = asked.input.entry.id;
+  const command = {
+    ...asked,
+    entryId,
+    state: 'waiting' as const,
+    tries: 0,
+    mayBeDone: false,
+    refusal: null,
+  };
+  const tx = db.transaction(['commands', 'photos'], 'readwrite', { durability: 'strict' });
+  const { garageId } = asked;
+  try {
+    // the store gives the place in the line
+    const order = await tx.objectStore('commands').add(command as unknown as Command);
+    for (const photo of photos)
+      await tx.objectStore('photos').put({ ...photo, garageId, entryId, sent: false });
+    await tx.done;
+    return { ...command, order };
+  } catch (error) {
+    giveUp(tx);
+    throw error;
+  }
+}
+
+/** Lets nothing of a transaction stand; it may have ended by itself already. */
+function giveUp(tx: { abort: () => void; done: Promise<void> }): void {
+  tx.done.catch(() => {});
+  try {
+    tx.abort();
+  } catch {
+    // it was over, so that nothing of it stands
+  }
+}
+
+/**
+ * The next one to be sent: the first after `after` that waits and whose entry has nothing before it that
+ * is stuck or was passed over.
+ */
+export async function nextInLine(db: PocketDb, after: number): Promise<Command | null> {
+  const held = new Set<string>();
+  for (const command of await listCommands(db)) {
+    if (command.order > after && !isStuck(command) && !held.has(command.entryId)) return command;
+    // what was not sent holds what comes later on the same entry
+    held.add(command.entryId);
+  }
+  return null;
+}
+
+/** Changes one command where it still stands; null where it has gone meanwhile. */
+async function change(
+  db: PocketDb,
+  order: number,
+  how: (command: Command) => Command,
+): Promise<Command | null> {
+  const tx = db.transaction('commands', 'readwrite', { durability: 'strict' });
+  const found = await tx.store.get(order);
+  const changed = found ? how(found) : null;
+  if (changed) await tx.store.put(changed);
+  await tx.done;
+  return changed;
+}
+
+/** Notes, before the server is asked, that it is asked: from here on the command may be done. */
+export const markSending = (db: PocketDb, order: number) =>
+  change(db, order, (command) => ({
+    ...command,
+    state: 'sending',
+    tries: command.tries + 1,
+    mayBeDone: true,
+  }));
+
+/** No answer came, or one that says nothing of the command: it waits on. */
+export const markWaiting = (db: PocketDb, order: number) =>
+  change(db, order, (command) => ({ ...command, state: 'waiting' }));
+
+/** The server was asked and did not do it. */
+export const markRefused = (db: PocketDb, order: number, refusal: WhyStuck) =>
+  change(db, order, (command) => ({
+    ...command,
+    state: refusal.code === 'conflict' ? 'conflict' : 'refused',
+    mayBeDone: false,
+    refusal,
+  }));
+
+/** It is done: it leaves the line with its photos, and what follows on the entry rests on its result. */
+export async function settle(db: PocketDb, order: number, written: Written): Promise<void> {
+  const tx = db.transaction(['commands', 'photos'], 'readwrite', { durability: 'strict' });
+  const commands = tx.objectStore('commands');
+  const settled = await commands.get(order);
+  if (settled) {
+    await commands.delete(order);
+    const later = await commands.index('entryId').getAll(settled.entryId);
+    for (const one of later)
+      if (one.verb !== 'entry.record' && one.input.baseRevision === null)
+        await commands.put({
+          ...one,
+          input: { ...one.input, baseRevision: written.revision },
+        } as Command);
+    if (later.length === 0) await dropPhotos(tx.objectStore('photos'), settled.entryId);
+  }
+  await tx.done;
+}
+
+type PhotoStore = {
+  index(name: 'entryId'): { getAllKeys(entryId: string): Promise<string[]> };
+  delete(photoId: string): Promise<void>;
+};
+
+async function dropPhotos(photos: PhotoStore, entryId: string): Promise<void> {
+  for (const photoId of await photos.index('entryId').getAllKeys(entryId))
+    await photos.delete(photoId);
+}
+
+export async function markPhotoSent(db: PocketDb, photoId: string): Promise<void> {
+  const tx = db.transaction('photos', 'readwrite');
+  const photo = await tx.store.get(photoId);
+  if (photo) await tx.store.put({ ...photo, sent: true });
+  await tx.done;
+}
+
+/** Takes a command out of the line with what rests on it and its photos. @returns false: it has gone */
+export async function takeOut(db: PocketDb, order: number): Promise<boolean> {
+  const tx = db.transaction(['commands', 'photos'], 'readwrite', { durability: 'strict' });
+  const commands = tx.objectStore('commands');
+  const found = await commands.get(order);
+  if (found) {
+    const same = await commands.index('entryId').getAll(found.entryId);
+    for (const one of same) if (one.order >= order) await commands.delete(one.order);
+    const left = same.some((one) => one.order < order);
+    if (!left) await dropPhotos(tx.objectStore('photos'), found.entryId);
+  }
+  await tx.done;
+  return found !== undefined;
+}
+
+/**
+ * Undoes a recording, wherever it is: still in line, it leaves it and was never said to anybody; asked for
+ * or done already, a removal follows it.
+ *
+ * @param undoing the removal, should one be needed; it rests on the first revision
+ */
+export async function undoRecord(
+  db: PocketDb,
+  order: number,
+  undoing: Pick<NewCommand, 'commandId' | 'garageId' | 'madeAt'> & { entry: EntryInput },
+): Promise<'takenOut' | 'removalFollows'> {
+  const { entry, ...rest } = undoing;
+  const tx = db.transaction(['commands', 'photos'], 'readwrite', { durability: 'strict' });
+  const commands = tx.objectStore('commands');
+  const found = await commands.get(order);
+  const gone = found !== undefined && !found.mayBeDone;
+  if (gone) {
+    await commands.delete(order);
+    await dropPhotos(tx.objectStore('photos'), entry.id);
+  } else {
+    const removal = {
+      ...rest,
+      verb: 'entry.remove',
+      input: { entry, baseRevision: found ? null : 1 },
+      entryId: entry.id,
+      state: 'waiting',
+      tries: 0,
+      mayBeDone: false,
+      refusal: null,
+    };
+    await commands.add(removal as unknown as Command);
+  }
+  await tx.done;
+  return gone ? 'takenOut' : 'removalFollows';
+}
+
+/** Sends another thing in a command's place: it goes back into the line under a new id. */
+export const askInstead = (
+  db: PocketDb,
+  order: number,
+  commandId: string,
+  how: (command: Command) => Partial<Command>,
+) =>
+  change(
+    db,
+    order,
+    (command) =>
+      ({
+        ...command,
+        ...how(command),
+        commandId,
+        state: 'waiting',
+        mayBeDone: false,
+        refusal: null,
+      }) as Command,
+  );
+
+/** The entry of a command with something changed in it. */
+export function withEntry(command: Command, entry: EntryInput): Partial<Command> {
+  return { entryId: entry.id, input: { ...command.input, entry } } as Partial<Command>;
+}
