@@ -17,7 +17,10 @@ const servers = {
 };
 
 test('webEnvironment() knows the app role and nothing of owner, job or queue', () => {
-  const web = webEnvironment(readEnv(given), servers, 's'.repeat(32), 'run-1');
+  const web = webEnvironment(readEnv(given), servers, 's'.repeat(32), 'run-1', {
+    host: '127.0.0.1',
+    port: 3000,
+  });
   expect(web).toMatchObject({
     DATABASE_APP_URL: servers.appUrl,
     QUARTERMARK_RUN: 'run-1',

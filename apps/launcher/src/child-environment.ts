@@ -2,7 +2,7 @@ import type { LauncherEnv } from './env.ts';
 import type { Servers } from './servers.ts';
 
 /** Settings that only the launcher may know: the owner's address opens every garage. */
-const KEPT_BACK = ['DATABASE_URL', 'DATABASE_APP_URL', 'DATABASE_JOB_URL', 'REDIS_URL'];
+const KEPT_BACK = ['DATABASE_URL', 'DATABASE_APP_URL', 'DATABASE_JOB_URL', 'REDIS_URL', 'TLS_KEY'];
 
 function inherited(env: LauncherEnv): NodeJS.ProcessEnv {
   const left = Object.entries(env.inherited).filter(([name]) => {
@@ -17,12 +17,17 @@ function inherited(env: LauncherEnv): NodeJS.ProcessEnv {
   };
 }
 
-/** What the web app is told; `run` lets the launcher know its own child from another server. */
+/**
+ * What the web app is told; `run` lets the launcher know its own child from another server.
+ *
+ * @param at where it listens: the address people open, or one behind it where TLS ends in front
+ */
 export function webEnvironment(
   env: LauncherEnv,
   servers: Servers,
   secret: string,
   run: string,
+  at: { host: string; port: number },
 ): NodeJS.ProcessEnv {
   return {
     ...inherited(env),
@@ -30,8 +35,8 @@ export function webEnvironment(
     QUARTERMARK_SECRET: secret,
     QUARTERMARK_ORIGIN: env.origin,
     QUARTERMARK_RUN: run,
-    PORT: String(env.port),
-    HOST: env.host,
+    PORT: String(at.port),
+    HOST: at.host,
   };
 }
 

@@ -43,4 +43,14 @@ describe('readEnv()', () => {
     expect(() => env({ QUARTERMARK_SECRET: 'x'.repeat(31) })).toThrow('it needs at least 32');
     expect(env({ QUARTERMARK_SECRET: 'x'.repeat(32) }).secret).toHaveLength(32);
   });
+  test('readEnv() wants both files of HTTPS, and then an address that says so', () => {
+    expect(env({}).tls).toBeNull();
+    expect(env({ TLS_CERT: '/c.pem', TLS_KEY: '/k.pem' })).toMatchObject({
+      tls: { certFile: '/c.pem', keyFile: '/k.pem' },
+      origin: 'https://127.0.0.1:3000',
+    });
+    expect(() => env({ TLS_KEY: '/k.pem' })).toThrow('TLS_KEY is set and TLS_CERT is not');
+    const plain = { TLS_CERT: '/c.pem', TLS_KEY: '/k.pem', QUARTERMARK_ORIGIN: 'http://a.example' };
+    expect(() => env(plain)).toThrow('people open https://');
+  });
 });

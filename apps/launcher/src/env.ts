@@ -13,6 +13,8 @@ export type LauncherEnv = {
   origin: string;
   dataDir: string;
   secret: string | null;
+  /** certificate and key of one's own; null: plain http */
+  tls: { certFile: string; keyFile: string } | null;
   testBuild: boolean;
   /** the environment as it came, for what children inherit */
   inherited: NodeJS.ProcessEnv;
@@ -32,6 +34,7 @@ export function readEnv(given: NodeJS.ProcessEnv): LauncherEnv {
     throw new Error(
       `QUARTERMARK_SECRET has ${secret.length} characters: it needs at least 32. Without it, one is made and kept.`,
     );
+  const tls = tlsFiles(text('TLS_CERT'), text('TLS_KEY'));
   return {
     databaseUrl: postgresUrl('DATABASE_URL', text('DATABASE_URL')),
     databaseAppUrl: postgresUrl('DATABASE_APP_URL', text('DATABASE_APP_URL')),
@@ -40,13 +43,33 @@ export function readEnv(given: NodeJS.ProcessEnv): LauncherEnv {
     port,
     host,
     origin:
-      url('QUARTERMARK_ORIGIN', text('QUARTERMARK_ORIGIN'), ['http:', 'https:']) ??
-      `http://127.0.0.1:${port}`,
+      originOf(text('QUARTERMARK_ORIGIN'), tls !== null) ??
+      `${tls === null ? 'http' : 'https'}://127.0.0.1:${port}`,
     dataDir: path.resolve(projectRoot, text('DATA_DIR') ?? 'quartermark-data'),
     secret,
+    tls,
     testBuild: text('TEST_BUILD') === '1',
     inherited: given,
   };
+}
+
+function originOf(given: string | null, tls: boolean): string | null {
+  const origin = url('QUARTERMARK_ORIGIN', given, ['http:', 'https:']);
+  if (tls && origin?.startsWith('http:'))
+    throw new Error(
+      `QUARTERMARK_ORIGIN is ${origin}, but with TLS_CERT and TLS_KEY people open https://. Write it so.`,
+    );
+  return origin;
+}
+
+function tlsFiles(cert: string | null, key: string | null): LauncherEnv['tls'] {
+  if (cert === null && key === null) return null;
+  if (cert !== null && key !== null)
+    return { certFile: path.resolve(projectRoot, cert), keyFile: path.resolve(projectRoot, key) };
+  const [given, missing] = cert === null ? ['TLS_KEY', 'TLS_CERT'] : ['TLS_CERT', 'TLS_KEY'];
+  throw new Error(
+    `${given} is set and ${missing} is not: HTTPS needs both, the paths of a certificate and of its key.`,
+  );
 }
 
 const postgresUrl = (name: string, value: string | null) =>

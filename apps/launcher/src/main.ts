@@ -4,6 +4,7 @@ import { ensureBuilt, nextCommand } from './build.ts';
 import { webEnvironment, workerEnvironment } from './child-environment.ts';
 import { type Child, runChild } from './children.ts';
 import { type LauncherEnv, readEnv } from './env.ts';
+import { freePort } from './free-port.ts';
 import { migrateAll } from './migrate.ts';
 import { projectRoot } from './project-root.ts';
 import { refuseTakenPort } from './refuse-taken-port.ts';
@@ -12,6 +13,8 @@ import { keepSecrets } from './secrets.ts';
 import { openServers, type Servers } from './servers.ts';
 import { freshSetupToken } from './setup-token.ts';
 import { stops } from './stops.ts';
+import { certificateTrouble, readCertificate } from './tls/certificate.ts';
+import { startFront } from './tls/front.ts';
 
 const PARENT_CHECK_MS = 500;
 
@@ -43,6 +46,7 @@ async function launch(env: LauncherEnv, undo: Undo, end: End): Promise<void> {
   const began = performance.now();
   if (!env.testBuild && process.env.QUARTERMARK_TODAY !== undefined)
     say('QUARTERMARK_TODAY is left aside: only a test build can shift the clock.');
+  const certificate = readCertificate(env.tls);
   await clearEarlierRun(env.dataDir, say);
   await refuseTakenPort(env.host, env.port);
   const run = runFile(env.dataDir);
@@ -63,6 +67,11 @@ async function launch(env: LauncherEnv, undo: Undo, end: End): Promise<void> {
   const token = await freshSetupToken(servers.ownerUrl);
 
   const runId = randomUUID();
+  // behind TLS the web app has a port of its own, which no other machine can reach
+  const inner =
+    certificate === null
+      ? { host: env.host, port: env.port }
+      : { host: '127.0.0.1', port: await freePort() };
   const giveUp = (error: Error) => {
     console.error(`\n${error.message}\n`);
     void end(1);
@@ -87,15 +96,21 @@ async function launch(env: LauncherEnv, undo: Undo, end: End): Promise<void> {
     runChild({
       ...common,
       name: 'web',
-      args: [nextCommand(), 'start', '-H', env.host, '-p', String(env.port)],
+      args: [nextCommand(), 'start', '-H', inner.host, '-p', String(inner.port)],
       cwd: path.join(projectRoot, 'apps/web'),
-      env: webEnvironment(env, servers, env.secret ?? secrets.session, runId),
-      isReady: () => answersAs(env, runId),
+      env: webEnvironment(env, servers, env.secret ?? secrets.session, runId, inner),
+      isReady: () => answersAs(inner, runId),
       onStart: (pid) => run.note('web', pid),
     }),
   );
   await Promise.all(parts.map((part) => part.ready));
   if (undo.begun) return;
+  if (certificate !== null) {
+    const front = await startFront(certificate, env, inner.port);
+    undo.add(front.close);
+    const trouble = certificateTrouble(certificate, new Date());
+    if (trouble !== null) say(trouble);
+  }
   announce(env, token, performance.now() - began);
 }
 
@@ -114,11 +129,11 @@ async function whileBuilding(
   if (undo.begun) throw new Error('stopped while starting');
 }
 
-async function answersAs(env: LauncherEnv, runId: string): Promise<boolean> {
+async function answersAs(at: { host: string; port: number }, runId: string): Promise<boolean> {
   try {
-    const host = ['0.0.0.0', '::'].includes(env.host) ? '127.0.0.1' : env.host;
+    const host = ['0.0.0.0', '::'].includes(at.host) ? '127.0.0.1' : at.host;
     const address = host.includes(':') ? `[${host}]` : host;
-    const response = await fetch(`http://${address}:${env.port}/health`);
+    const response = await fetch(`http://${address}:${at.port}/health`);
     return ((await response.json()) as { run?: string }).run === runId;
   } catch {
     return false;
