@@ -59,7 +59,9 @@ export function analyseGear(
   const merged = mergeTimelines(histories, placeOwn(own, book, items, histories.values()));
   const fits = foldFits(isComponent ? own.entries : []);
   const windows = placeWindows(fits, merged);
-  const start = lifeStart(gear.gear, fits.entries, merged, Number.POSITIVE_INFINITY);
+  const start = isComponent
+    ? lifeStart({ gear: gear.gear, asOf, fits: fits.entries, merged })
+    : null;
   const ledger: Ledger = {
     ...partLedger(merged, parseDay(asOf), windows, start),
     // nothing counts what a tool or a person does
@@ -89,18 +91,18 @@ function servicesOf(ledger: Ledger, start: LifeStart | null): (item: string) => 
   return (item) => {
     const service = last.get(item) ?? null;
     if (start === null || (service !== null && service.position >= start.position)) return service;
-    return madeNew(start, item);
+    return start.day === null ? service : madeNew(start.position, start.day, item);
   };
 }
 
-function madeNew({ position, day, on }: LifeStart, item: string): LastService {
+function madeNew(position: number, day: NonNullable<LifeStart['day']>, item: string): LastService {
   return {
     position,
-    day,
+    day: day.number,
     entry: {
       type: 'service',
       id: null,
-      date: on,
+      date: day.on,
       minute: null,
       recorded: null,
       kind: 'fit',

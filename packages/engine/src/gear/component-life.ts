@@ -38,7 +38,7 @@ export function componentLife(part: Part): ComponentLife | null {
     hours: total(part, 'hours'),
     sessions: total(part, 'sessions'),
     launches: total(part, 'launches'),
-    newSince: start?.on ?? null,
+    newSince: start?.day?.on ?? null,
     windows: windows.map(({ window }) => window),
     fitted: on?.window ?? null,
     sinceFitted: on === null ? null : amountsAfter(ledger.contributions, on.from),
@@ -91,7 +91,10 @@ function measuredRows({ book, own, fits, merged, windows, ledger }: Part): Measu
     const readings = readingsOf(entry);
     if (readings.length === 0) return [];
     const at = merged.places.get(entry.id) ?? AFTER_ALL;
-    const start = lifeStart(book.gear.gear, fits.entries, merged, at);
+    const start = lifeStart(
+      { gear: book.gear.gear, asOf: book.asOf, fits: fits.entries, merged },
+      at,
+    );
     const heardOf = start !== null || windows.some(({ from }) => from <= at);
     const until = (measure: AmountMeasure) =>
       heardOf ? sum(ledger.contributions, measure, start?.position ?? BEFORE_ALL, at) : null;

@@ -12,16 +12,18 @@ import type { GearBook } from './result.ts';
 /** Entries about a gear, each once, up to `asOf`; what lies ahead is flagged. */
 export type OwnEntries = { entries: Entry[]; flags: Flag[] };
 
-function isAbout(entry: Entry, gear: string): boolean {
+function isAbout(entry: Entry, gear: string, items: ReadonlySet<string>): boolean {
   if (entry.gear === gear) return true;
+  if (entry.kind === 'service') return entry.items.some((id) => items.has(id));
   return (entry.kind === 'fit' || entry.kind === 'measure') && entry.component === gear;
 }
 
-/** Collects what is about the gear from its own list and from the cars' books; the later revision wins. */
-export function ownEntries({ gear, asOf, cars, entries }: GearBook): OwnEntries {
+/** Collects what is about the gear, services of its items too, from its own list and from the cars' books; the later revision wins. */
+export function ownEntries({ gear, asOf, items, cars, entries }: GearBook): OwnEntries {
+  const itemIds = new Set(items.map(({ id }) => id));
   const found = new Map<string, Entry>();
   for (const entry of [...entries, ...cars.flatMap((book) => book.entries)]) {
-    if (!isAbout(entry, gear.id)) continue;
+    if (!isAbout(entry, gear.id, itemIds)) continue;
     const known = found.get(entry.id);
     if (known === undefined || known.revision < entry.revision) found.set(entry.id, entry);
   }

@@ -14,7 +14,10 @@ export type GearBook = {
   items: readonly Item[];
   /** every car it was ever fitted to; a car not given adds nothing and makes its totals a lower bound */
   cars: readonly Book[];
-  /** about the gear itself, tombstones included, in any order; what a car's book has too counts once */
+  /**
+   * about the gear itself and services of its items, tombstones included, in any order; what a car's
+   * book has too counts once
+   */
   entries: readonly Entry[];
 };
 
