@@ -24,6 +24,8 @@ export type Env = z.infer<typeof settings> & { origin: string };
 
 /** Compiled in by the build: only a test build has the clock switch and marked points. */
 export const isTestBuild = process.env.TEST_BUILD === '1';
+/** Where this build lies, below the app's folder; the same as in next.config.ts. */
+export const distFolder = isTestBuild ? '.next-test' : '.next';
 export const isDevelopment = process.env.NODE_ENV === 'development';
 
 let read: Env | undefined;

@@ -9,6 +9,10 @@ export type VersionLine = { label: string; words: string };
 export const ROLE_WORDS: Readonly<Record<ItemInput['role'], string>> = {
   engineOil: 'the engine oil',
   oilFilter: 'the oil filter',
+  brakeFluid: 'the brake fluid',
+  pads: 'brake pads',
+  tyres: 'tyres',
+  wheelFasteners: 'the wheel fasteners',
   other: 'anything else',
 };
 

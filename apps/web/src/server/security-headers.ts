@@ -6,6 +6,8 @@ export function contentPolicy(nonce: string, development: boolean): string {
   return [
     "default-src 'self'",
     `script-src 'self' 'nonce-${nonce}' 'strict-dynamic'${development ? " 'unsafe-eval'" : ''}`,
+    // said outright: it would fall back to script-src, where strict-dynamic leaves 'self' aside
+    "worker-src 'self'",
     "style-src 'self' 'unsafe-inline'",
     "img-src 'self' blob: data:",
     "font-src 'self'",
