@@ -1,0 +1,225 @@
+import { describe, expect, it, test } from 'vitest';
+import { type Drafted, entriesOf, gearBook, km } from '../../test/gear-book.ts';
+import { analyseGear } from '../gear/analyse-gear.ts';
+import type { ComponentLife } from '../gear/result.ts';
+import type { GearDraft } from '../log/gear.ts';
+import type { ItemDraft } from '../log/item.ts';
+import { type GearFacts, gearAnswer, gearListAnswer } from './gear-answer.ts';
+import { measuredLines, tyreAgeSentence } from './gear-wear-words.ts';
+import { beddingWords, fittedLine, lifeLine, positionWords } from './gear-words.ts';
+
+const asOf = '2026-06-10';
+const pads: GearDraft = { kind: 'component', name: 'Track pads', sort: 'pads', condition: 'new' };
+const fit = { kind: 'fit', component: 'set' } as const;
+
+function facts(gear: GearDraft, drafts: Drafted[], items: ItemDraft[] = []): GearFacts {
+  const withIds = items.map((item, index) => ({ id: `i${index}`, ...item }));
+  const analysed = analyseGear(
+    gearBook({ gear, asOf, entries: entriesOf(drafts), items: withIds }),
+  );
+  return {
+    ...analysed,
+    name: gear.name,
+    unit: 'km',
+    items: withIds.map(({ id, name, limits }) => ({ id, item: { name, limits } })),
+  };
+}
+function lifeOf(gear: GearDraft, drafts: Drafted[]): ComponentLife {
+  const { life } = facts(gear, drafts);
+  if (life === null) throw new Error('a component has a life');
+  return life;
+}
+
+const season: Drafted[] = [
+  { kind: 'odometer', on: '2026-05-01', car: 'a', odometer: km(100) },
+  { ...fit, change: 'on', on: '2026-05-03', car: 'a', odometer: km(200), positions: ['REAR'] },
+  { kind: 'session', use: 'circuit', on: '2026-05-10', car: 'a', sessions: 14, distance: km(900) },
+  { kind: 'odometer', on: '2026-06-01', car: 'a', odometer: km(1440) },
+];
+
+test('positionWords() names the axle, the corners, or what was written', () => {
+  expect(positionWords(['REAR'])).toBe('the rear axle');
+  expect(positionWords(['front axle'])).toBe('the front axle');
+  expect(positionWords(['frontLeft', 'rearRight'])).toBe('front left and rear right');
+  expect(positionWords(['all four'])).toBe('all four');
+  expect(positionWords([])).toBe('');
+});
+
+describe('fittedLine()', () => {
+  const on = { name: 'Blue coupé', positions: ['REAR'], since: '2026-05-03' };
+
+  it('says where it is, since when, and what it has done there', () => {
+    expect(fittedLine(on, lifeOf(pads, season), 'km')).toBe(
+      'On the rear axle of Blue coupé since 3 May 2026, 14 sessions, 1,240 km.',
+    );
+    expect(fittedLine({ ...on, positions: [] }, lifeOf(pads, season), 'mi')).toBe(
+      'On Blue coupé since 3 May 2026, 14 sessions, 771 mi.',
+    );
+  });
+
+  it('says where it is on no car', () => {
+    expect(fittedLine(null, lifeOf(pads, []), 'km')).toBe('Not fitted to any car yet.');
+    const off: Drafted = { ...fit, change: 'off', on: '2026-06-02', car: 'a' };
+    expect(fittedLine(null, lifeOf(pads, [...season, off]), 'km')).toBe(
+      'On no car since 2 June 2026.',
+    );
+  });
+});
+
+test('lifeLine() tells totals from lower bounds and from nothing', () => {
+  const strip: Drafted = { kind: 'strip', on: '2026-05-20', car: 'a', passes: [{}] };
+  expect(lifeLine(lifeOf(pads, season), 'km')).toBe(
+    'In all 14 sessions, 1,240 km, since it was new on 3 May 2026.',
+  );
+  expect(lifeLine(lifeOf({ ...pads, condition: 'used' }, [...season, strip]), 'km')).toBe(
+    'At least 14 sessions, 1,240 km, 1 launch: what it did before is not in the log.',
+  );
+  expect(lifeLine(lifeOf({ ...pads, condition: 'used' }, []), 'km')).toBe(
+    'What it has done so far is not known.',
+  );
+});
+
+test('beddingWords() says new where it is new, and nothing of tyres', () => {
+  expect(beddingWords(lifeOf(pads, []))).toBe('New, not bedded yet');
+  expect(beddingWords(lifeOf(pads, season))).toBe('Not bedded yet');
+  expect(beddingWords(lifeOf({ ...pads, condition: 'used' }, []))).toBe('Bedding not on record');
+  expect(beddingWords(lifeOf({ ...pads, sort: 'tyreSet' }, []))).toBeNull();
+});
+
+describe('measuredLines()', () => {
+  const measure = (on: string, ...depths: string[]): Drafted => ({
+    kind: 'measure',
+    component: 'set',
+    on,
+    tread: depths.map((text, index) => ({
+      corner: index === 0 ? ('frontLeft' as const) : ('rearRight' as const),
+      depth: { text, unit: 'mm' as const },
+    })),
+  });
+  const lines = (drafts: Drafted[], least: number | null = null) =>
+    measuredLines(lifeOf({ ...pads, sort: 'tyreSet' }, drafts), least);
+
+  it('speaks of the least reading of the last measurement', () => {
+    expect(lines([measure('2026-05-09', '2', '6'), measure('2026-06-09', '4.1', '5.2')])).toEqual([
+      'Tread: least 4.1 mm, front left, 9 June 2026.',
+    ]);
+    expect(lines([])).toEqual([]);
+  });
+
+  it('says what it has fallen below: the legal floors first', () => {
+    const said = (depth: string) => lines([measure('2026-06-09', depth)], 3)[0];
+    expect(said('2.9')).toMatch(/Below your own least, 3 mm\.$/);
+    expect(said('1.59')).toMatch(/floor of the EU, 1\.6 mm; just above 2\/32 in/);
+    expect(said('1.5')).toMatch(/Below the legal floor: 1\.6 mm in the EU, 2\/32 in in the US\.$/);
+    expect(said('3')).toBe('Tread: least 3 mm, front left, 9 June 2026.');
+  });
+
+  it('tells pads and discs apart, and mass from thickness', () => {
+    const entry: Drafted = {
+      kind: 'measure',
+      component: 'set',
+      on: '2026-06-09',
+      pads: [
+        {
+          corner: 'frontLeft',
+          inner: { text: '8', unit: 'mm' },
+          outer: { text: '7.5', unit: 'mm' },
+        },
+      ],
+      discs: [
+        { corner: 'frontLeft', massG: 5300 },
+        { corner: 'frontRight', massG: 5210 },
+      ],
+    };
+    expect(measuredLines(lifeOf(pads, [entry]), null)).toEqual([
+      'Pad: least 7.5 mm, front left, outer, 9 June 2026.',
+      'Disc: least 5,210 g, front right, 9 June 2026.',
+    ]);
+  });
+});
+
+test('tyreAgeSentence() counts whole years and says what they ask for', () => {
+  const said = (dateCode?: string) =>
+    tyreAgeSentence(lifeOf({ ...pads, sort: 'tyreSet', ...(dateCode && { dateCode }) }, []), asOf);
+  expect(said()).toBeNull();
+  expect(said('1026')).toBe('Made in week 10 of 2026, less than a year ago.');
+  expect(said('0120')).toBe(
+    'Made in week 1 of 2020, 6 years ago. Have the tyres looked at every year now.',
+  );
+  expect(said('2416')).toMatch(/9 years ago/);
+  expect(said('2316')).toMatch(/10 years ago\. Out by age/);
+  expect(said('0128')).toBe(
+    'The date code says week 1 of 2028, which lies ahead: read it on the tyre again.',
+  );
+});
+
+const wrench: GearDraft = { kind: 'equipment', name: 'Torque wrench', sort: 'torqueWrench' };
+const yearly = (on?: string): ItemDraft => ({
+  name: 'Torque wrench, calibration',
+  limits: [{ measure: 'months', value: 12 }],
+  ...(on && { baseline: { on } }),
+});
+
+describe('gearAnswer()', () => {
+  const said = (gear: GearDraft, items: ItemDraft[], drafts: Drafted[] = []) =>
+    gearAnswer(facts(gear, drafts, items));
+
+  it('answers with the state of what is most urgent', () => {
+    expect(said(wrench, [yearly('2025-05-02')])).toBe(
+      'Torque wrench: calibration overdue since 2 May 2026.',
+    );
+    expect(said(wrench, [yearly('2025-06-20')])).toBe(
+      'Torque wrench: calibration due by 20 June 2026.',
+    );
+    expect(said(wrench, [yearly('2026-02-02')])).toBe(
+      'Torque wrench: calibration good until 2 February 2027.',
+    );
+    expect(said(wrench, [yearly()])).toBe('Torque wrench: calibration not on record.');
+    expect(said(wrench, [])).toBe('Torque wrench: nothing is watched on it yet.');
+  });
+
+  it('speaks of labels by their day', () => {
+    const label = (value: string): ItemDraft => ({
+      name: 'Helmet',
+      limits: [{ measure: 'date', value }],
+    });
+    const driver: GearDraft = { kind: 'person', name: 'Ada' };
+    expect(said(driver, [label('2026-05-02'), yearly()])).toBe(
+      'Ada: helmet overdue since 2 May 2026.',
+    );
+    expect(said(driver, [label('2030-05-02')])).toBe('Ada: helmet good until 2 May 2030.');
+  });
+
+  it('speaks of amounts, and of bedding while the pads are on a car', () => {
+    const look = (value: number): ItemDraft => ({
+      name: 'Look',
+      limits: [{ measure: 'sessions', value }],
+    });
+    expect(said(pads, [look(10)], season)).toBe(
+      'Track pads: look overdue, 10 sessions reached on 10 May 2026, 4 sessions over and not bedded yet.',
+    );
+    expect(said(pads, [look(20)], [])).toMatch(/look not on record/);
+  });
+});
+
+describe('gearListAnswer()', () => {
+  const fine = facts(wrench, [], [yearly('2026-02-02')]);
+  const over = facts(wrench, [], [yearly('2025-05-02')]);
+  const unknown = facts({ ...wrench, name: 'Old wrench' }, [], [yearly()]);
+  const bare = facts(pads, season);
+
+  it('says what needs a hand, overdue first', () => {
+    expect(gearListAnswer([fine, bare, over])).toBe(
+      'Two need a hand: Torque wrench (calibration overdue since 2 May 2026) and Track pads (not bedded yet).',
+    );
+    expect(gearListAnswer([over])).toMatch(/^One needs a hand: Torque wrench/);
+  });
+
+  it('says when nothing does, and what is not on record', () => {
+    expect(gearListAnswer([fine])).toBe('Nothing on record here needs a hand today.');
+    expect(gearListAnswer([fine, unknown])).toBe(
+      'Nothing on record here needs a hand today, but Old wrench has items that are not fully on record.',
+    );
+    expect(gearListAnswer([])).toMatch(/^No set, tool or person yet/);
+  });
+});
