@@ -7,9 +7,9 @@ type Code = { code: string; week?: number; year?: number; threeDigit?: boolean }
 /** Sources stand in the data file beside the figures. */
 const codes: Code[] = figures.codes;
 
-test.each(codes)(
-  'readDateCode() reads or refuses $code as 49 CFR 574.5 has it',
-  ({ code, week, year, threeDigit }) => {
+test.each(codes.map((it) => [it.code, it] as const))(
+  'readDateCode() reads or refuses %s as 49 CFR 574.5 has it',
+  (code, { week, year, threeDigit }) => {
     const read = readDateCode(code);
     if (year !== undefined) expect(read).toEqual({ week, year });
     else

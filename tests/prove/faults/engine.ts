@@ -3,6 +3,8 @@ import type { Fault } from '../fault.ts';
 const WEAR = 'packages/engine/src/wear';
 const HISTORY = 'packages/engine/src/history';
 const LOG = 'packages/engine/src/log';
+const GEAR = 'packages/engine/src/gear';
+const LIBRARY = 'packages/engine/src/library';
 const wears = `${WEAR}/analyse-case.test.ts`;
 
 /** Figures that would be wrong: work said to be further off than it is, or the other way round. */
@@ -175,6 +177,70 @@ export const engineFaults: Fault[] = [
     test: {
       file: `${LOG}/entry.test.ts`,
       name: 'entryInput() refuses a note over 64 KB and says how to mend it',
+    },
+  },
+  {
+    name: 'what a car did before a part went on counts for the part',
+    edits: [
+      {
+        file: `${GEAR}/part-ledger.ts`,
+        find: 'position > from && position <= until',
+        replace: 'position <= until',
+      },
+    ],
+    test: {
+      file: `${GEAR}/analyse-gear.test.ts`,
+      name: 'analyseGear() of a set moved between two cars sums both parts and nothing else',
+    },
+  },
+  {
+    name: 'a part put on elsewhere goes on counting where it was',
+    edits: [
+      {
+        file: `${GEAR}/fit-windows.ts`,
+        find: 'window.end = by.on;',
+        replace: 'window.end = by.change === "on" ? null : by.on;',
+      },
+    ],
+    test: {
+      file: `${GEAR}/fit-windows.test.ts`,
+      name: 'fitWindows() keeps both facts where it is put on elsewhere while on, and counts in one place at a time',
+    },
+  },
+  {
+    name: 'what the log has of a used part counts as all it has done',
+    edits: [
+      {
+        file: `${GEAR}/component-life.ts`,
+        find: 'known: start !== null && isCovered(windows, start.position,',
+        replace: 'known: isCovered(windows, start?.position ?? windows[0]?.from ?? 0,',
+      },
+    ],
+    test: {
+      file: `${GEAR}/analyse-gear.test.ts`,
+      name: 'analyseGear() and what is not known has nothing on record for the items of a used part, and at least for its life',
+    },
+  },
+  {
+    name: 'a proposed limit counts track days by a tenth of what they wear',
+    edits: [
+      {
+        file: `${LIBRARY}/engine-items.ts`,
+        find: 'circuit: 12, autocross: 6',
+        replace: 'circuit: 1.2, autocross: 6',
+      },
+    ],
+    test: {
+      file: `${LIBRARY}/propose-items.test.ts`,
+      name: 'every proposal lasts as long by distance as by hours and by sessions',
+    },
+  },
+  {
+    name: 'week 53 of a date code is refused',
+    edits: [{ file: `${GEAR}/date-code.ts`, find: 'week > 53', replace: 'week > 52' }],
+    test: {
+      file: 'tests/reference/tyres.test.ts',
+      name: 'readDateCode() reads or refuses 5319 as 49 CFR 574.5 has it',
     },
   },
 ];

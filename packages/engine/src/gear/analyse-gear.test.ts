@@ -160,12 +160,8 @@ describe('analyseGear() and what is not known', () => {
   });
 
   it('knows no distance where the car was not read before the part went on', () => {
-    const unread = season
-      .filter(({ on }) => on !== '2026-03-01')
-      .map((it) => {
-        const { odometer, ...rest } = it as Drafted & { odometer?: object };
-        return it.kind === 'fit' ? (rest as Drafted) : it;
-      });
+    const fitted: Drafted = { ...fit, on: '2026-04-01', change: 'on', car: 'a' };
+    const unread = [fitted, ...season.slice(2)];
     const { life } = analyse(unread);
     expect(life?.sessions).toEqual(known(3));
     expect(life?.distanceKm.known).toBe(false);
