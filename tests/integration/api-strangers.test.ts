@@ -7,7 +7,12 @@ let at: Home;
 let stranger: Caller;
 /** a garage, car, item and entry of the stranger's own */
 let own: { garageId: string; carId: string };
-const theirs: { itemId: string; entryId: string } = { itemId: randomUUID(), entryId: randomUUID() };
+const theirs = {
+  itemId: randomUUID(),
+  entryId: randomUUID(),
+  gearId: randomUUID(),
+  eventId: randomUUID(),
+};
 
 beforeAll(async () => {
   at = await home('api strangers');
@@ -15,6 +20,9 @@ beforeAll(async () => {
   const item = { name: 'Belts', limits: [{ measure: 'months' as const, value: 60 }] };
   await at.me.item.add({ ...command(at.garageId), carId: at.carId, itemId, item });
   await at.record(at.draft('note', { id: theirs.entryId, note: 'Private.' }));
+  const { gearId, eventId } = theirs;
+  await at.me.gear.add({ ...command(at.garageId), gearId, gear });
+  await at.me.event.add({ ...command(at.garageId), eventId, event });
   const email = 'stranger@elsewhere.example';
   await signUpMember(at, { email });
   stranger = at.caller(cookieOf(await at.post('/sign-in/email', { email, password: PASSWORD })));
@@ -35,7 +43,7 @@ beforeAll(async () => {
 afterAll(() => at.close());
 
 const command = (garageId: string) => ({ garageId, commandId: randomUUID() });
-type Ids = { garageId: string; carId: string; itemId: string; entryId: string };
+type Ids = { garageId: string; carId: string } & typeof theirs;
 
 const item = { name: 'Oil', limits: [{ measure: 'months' as const, value: 12 }] };
 const note = (car: string, id: string = randomUUID()) => ({
@@ -46,6 +54,8 @@ const note = (car: string, id: string = randomUUID()) => ({
   car,
   note: 'Hm.',
 });
+const gear = { kind: 'person' as const, name: 'Somebody' };
+const event = { name: 'Meet', sort: 'meet' as const, start: '2026-07-01' };
 const settings = { name: 'x', zone: 'Europe/Oslo', distanceUnit: 'km', volumeUnit: 'l' } as const;
 
 /** Every procedure that takes an id of a garage. */
@@ -68,6 +78,30 @@ const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
     stranger.item.change({ ...command(garageId), itemId, baseRevision: 1, item }),
   'item.remove': ({ garageId, itemId }) =>
     stranger.item.remove({ ...command(garageId), itemId, baseRevision: 1 }),
+  'item.addMany': ({ garageId, carId }) =>
+    stranger.item.addMany({
+      ...command(garageId),
+      carId,
+      items: [{ itemId: randomUUID(), item }],
+    }),
+  'gear.list': ({ garageId }) => stranger.gear.list({ garageId }),
+  'gear.view': ({ garageId, gearId }) => stranger.gear.view({ garageId, gearId }),
+  'gear.add': ({ garageId }) =>
+    stranger.gear.add({ ...command(garageId), gearId: randomUUID(), gear }),
+  'gear.change': ({ garageId, gearId }) =>
+    stranger.gear.change({ ...command(garageId), gearId, baseRevision: 1, gear }),
+  'gear.remove': ({ garageId, gearId }) =>
+    stranger.gear.remove({ ...command(garageId), gearId, baseRevision: 1 }),
+  'event.list': ({ garageId }) => stranger.event.list({ garageId }),
+  'event.add': ({ garageId }) =>
+    stranger.event.add({ ...command(garageId), eventId: randomUUID(), event }),
+  'event.change': ({ garageId, eventId }) =>
+    stranger.event.change({ ...command(garageId), eventId, baseRevision: 1, event }),
+  'event.remove': ({ garageId, eventId }) =>
+    stranger.event.remove({ ...command(garageId), eventId, baseRevision: 1 }),
+  'spec.view': ({ garageId, carId }) => stranger.spec.view({ garageId, carId }),
+  'spec.change': ({ garageId, carId }) =>
+    stranger.spec.change({ ...command(garageId), carId, baseRevision: 0, sheet: { lines: [] } }),
   'entry.record': ({ garageId, carId }) =>
     stranger.entry.record({ ...command(garageId), entry: note(carId) }),
   'entry.amend': ({ garageId, carId, entryId }) =>
@@ -95,6 +129,8 @@ const nowhere = (): Ids => ({
   carId: randomUUID(),
   itemId: randomUUID(),
   entryId: randomUUID(),
+  gearId: randomUUID(),
+  eventId: randomUUID(),
 });
 
 test.each(Object.keys(askings))(
@@ -112,8 +148,13 @@ test.each(Object.keys(askings))(
 /** Asks for a list, and leaves out what is not there instead of refusing. */
 const LEAVES_OUT = 'entry.some';
 
+/** Take no id but the garage's. */
+const GARAGE_ALONE = ['gear.list', 'gear.add', 'event.list', 'event.add'];
+
 test.each(
-  Object.keys(askings).filter((name) => !/^(garage|live)\./.test(name) && name !== LEAVES_OUT),
+  Object.keys(askings).filter(
+    (name) => !/^(garage|live)\./.test(name) && name !== LEAVES_OUT && !GARAGE_ALONE.includes(name),
+  ),
 )('%s in one’s own garage tells of another garage’s ids what it tells of none', async (name) => {
   const ask = askings[name];
   if (!ask) throw new Error(`no asking for ${name}`);

@@ -10,15 +10,27 @@ import { recordEntry, recordEntryInput } from './entry/record.ts';
 import { removeEntry, removeEntryInput } from './entry/remove.ts';
 import { entryRevisions, entryRevisionsInput } from './entry/revisions.ts';
 import { entrySome, entrySomeInput } from './entry/some.ts';
+import { addEvent, addEventInput } from './event/add.ts';
+import { changeEvent, changeEventInput } from './event/change.ts';
+import { eventList, eventListInput } from './event/list.ts';
+import { removeEvent, removeEventInput } from './event/remove.ts';
 import { changeGarage, changeGarageInput } from './garage/change.ts';
 import { createGarage, createGarageInput } from './garage/create.ts';
 import { garageMine } from './garage/mine.ts';
 import { garageOverview, garageOverviewInput } from './garage/overview.ts';
+import { addGear, addGearInput } from './gear/add.ts';
+import { changeGear, changeGearInput } from './gear/change.ts';
+import { gearList, gearListInput } from './gear/list.ts';
+import { removeGear, removeGearInput } from './gear/remove.ts';
+import { gearView, gearViewInput } from './gear/view.ts';
 import { addItem, addItemInput } from './item/add.ts';
+import { addManyItems, addManyItemsInput } from './item/add-many.ts';
 import { changeItem, changeItemInput } from './item/change.ts';
 import { removeItem, removeItemInput } from './item/remove.ts';
 import { liveChanges, liveChangesInput } from './live/changes.ts';
 import { setupState } from './setup/state.ts';
+import { changeSpec, changeSpecInput } from './spec/change.ts';
+import { specView, specViewInput } from './spec/view.ts';
 import { openProcedure, procedure, router } from './trpc.ts';
 import { retryWork, retryWorkInput } from './work/retry.ts';
 
@@ -57,12 +69,54 @@ export const appRouter = router({
     add: procedure
       .input(asked(addItemInput))
       .mutation(({ ctx, input }) => addItem(ctx.world, ctx.asker, input)),
+    addMany: procedure
+      .input(asked(addManyItemsInput))
+      .mutation(({ ctx, input }) => addManyItems(ctx.world, ctx.asker, input)),
     change: procedure
       .input(asked(changeItemInput))
       .mutation(({ ctx, input }) => changeItem(ctx.world, ctx.asker, input)),
     remove: procedure
       .input(asked(removeItemInput))
       .mutation(({ ctx, input }) => removeItem(ctx.world, ctx.asker, input)),
+  }),
+  gear: router({
+    list: procedure
+      .input(asked(gearListInput))
+      .query(({ ctx, input }) => gearList(ctx.world, ctx.asker, input)),
+    view: procedure
+      .input(asked(gearViewInput))
+      .query(({ ctx, input }) => gearView(ctx.world, ctx.asker, input)),
+    add: procedure
+      .input(asked(addGearInput))
+      .mutation(({ ctx, input }) => addGear(ctx.world, ctx.asker, input)),
+    change: procedure
+      .input(asked(changeGearInput))
+      .mutation(({ ctx, input }) => changeGear(ctx.world, ctx.asker, input)),
+    remove: procedure
+      .input(asked(removeGearInput))
+      .mutation(({ ctx, input }) => removeGear(ctx.world, ctx.asker, input)),
+  }),
+  event: router({
+    list: procedure
+      .input(asked(eventListInput))
+      .query(({ ctx, input }) => eventList(ctx.world, ctx.asker, input)),
+    add: procedure
+      .input(asked(addEventInput))
+      .mutation(({ ctx, input }) => addEvent(ctx.world, ctx.asker, input)),
+    change: procedure
+      .input(asked(changeEventInput))
+      .mutation(({ ctx, input }) => changeEvent(ctx.world, ctx.asker, input)),
+    remove: procedure
+      .input(asked(removeEventInput))
+      .mutation(({ ctx, input }) => removeEvent(ctx.world, ctx.asker, input)),
+  }),
+  spec: router({
+    view: procedure
+      .input(asked(specViewInput))
+      .query(({ ctx, input }) => specView(ctx.world, ctx.asker, input)),
+    change: procedure
+      .input(asked(changeSpecInput))
+      .mutation(({ ctx, input }) => changeSpec(ctx.world, ctx.asker, input)),
   }),
   entry: router({
     record: procedure

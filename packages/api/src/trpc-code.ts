@@ -9,6 +9,7 @@ const TRPC_CODE: Record<RefusalCode, TRPC_ERROR_CODE_KEY> = {
   afterTomorrow: 'UNPROCESSABLE_CONTENT',
   odometerBackwards: 'UNPROCESSABLE_CONTENT',
   orderUnclear: 'UNPROCESSABLE_CONTENT',
+  alreadyFitted: 'UNPROCESSABLE_CONTENT',
   commandReused: 'CONFLICT',
   conflict: 'CONFLICT',
   removed: 'CONFLICT',

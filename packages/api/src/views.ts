@@ -1,6 +1,15 @@
 import type { Analysis } from '@quartermark/engine';
 import type { Lane } from '@quartermark/engine/display';
-import type { CarInput, EntryInput, ItemInput, LayUpWindow } from '@quartermark/engine/log';
+import type { ComponentLife, GearAnalysis } from '@quartermark/engine/gear';
+import type {
+  CarInput,
+  EntryInput,
+  EventInput,
+  GearInput,
+  ItemInput,
+  LayUpWindow,
+  SpecSheet,
+} from '@quartermark/engine/log';
 
 /** What the screens read. Instants are ISO strings in UTC, days are civil dates of the garage. */
 
@@ -65,6 +74,34 @@ export type CarView = {
   failure: FailureView | null;
 };
 
+/** A component, a piece of equipment or a person, with what is known of it now. */
+export type GearRow = {
+  gearId: string;
+  gear: GearInput;
+  revision: number;
+  items: ItemView[];
+  /** worked out when asked; null where a book it rests on cannot be read */
+  analysis: GearAnalysis['analysis'] | null;
+  /** components alone */
+  life: ComponentLife | null;
+  /** where a component is now */
+  fittedTo: { carId: string; name: string; positions: readonly string[]; since: string } | null;
+};
+
+export type GearList = {
+  garage: GarageView;
+  rows: GearRow[];
+  /** names of the cars that are spoken of */
+  cars: Record<string, string>;
+};
+export type GearView = { garage: GarageView; row: GearRow; cars: Record<string, string> };
+
+export type EventView = { eventId: string; event: EventInput; revision: number };
+export type EventList = { garage: GarageView; events: EventView[] };
+
+/** `revision` 0: there is no sheet yet. */
+export type SpecView = { sheet: SpecSheet; revision: number };
+
 export type EntryView = {
   entry: EntryInput;
   revision: number;
@@ -99,5 +136,7 @@ export type Written = { id: string; revision: number; version: number };
 
 export type LiveEvent =
   | { kind: 'car'; carId: string; version: number }
+  /** sets, tools, people, events, spec sheets, or entries of the garage itself */
+  | { kind: 'garage' }
   /** the line was down: fetch anew whatever is shown */
   | { kind: 'resync' };

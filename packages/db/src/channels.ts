@@ -13,3 +13,9 @@ export type SnapshotNotice = {
   /** input version the snapshot rests on */
   v: number;
 };
+
+/** On the same channel: something of the garage beside its cars' figures has changed. */
+export type GarageNotice = {
+  /** garage */
+  g: string;
+};

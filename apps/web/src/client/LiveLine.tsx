@@ -22,7 +22,14 @@ export function LiveLine({ garageId }: { garageId: string }) {
   const here = usePathname();
 
   const anew = (queryKey: QueryKey) => void client.invalidateQueries({ queryKey });
+  // a component's use is its car's, so news of a car may be news of it
+  const besideTheCars = () => {
+    anew(trpc.gear.pathKey());
+    anew(trpc.event.pathKey());
+    anew(trpc.spec.pathKey());
+  };
   const everything = () => {
+    besideTheCars();
     anew(trpc.garage.pathKey());
     anew(trpc.car.pathKey());
     anew(trpc.entry.pathKey());
@@ -35,11 +42,13 @@ export function LiveLine({ garageId }: { garageId: string }) {
         enabled: visible,
         onData(event) {
           if (event.kind === 'resync') return everything();
+          besideTheCars();
+          anew(trpc.entry.pathKey());
+          if (event.kind === 'garage') return;
           const { carId } = event;
           anew(trpc.garage.overview.pathKey());
           anew(trpc.car.view.queryKey({ garageId, carId }));
           anew(trpc.car.lastValues.queryKey({ garageId, carId }));
-          anew(trpc.entry.pathKey());
         },
         onError(error) {
           const { message, refusal } = refusalWords(error);

@@ -1,12 +1,12 @@
 import { carWithSnapshot, listItems, listLayUps, readGarage } from '@quartermark/db';
-import { itemInput } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
 import { failureViewOf } from '../failure-view-of.ts';
 import { garageViewOf } from '../garage/view-of.ts';
+import { itemViewOf } from '../item/view-of.ts';
 import { notFoundHere } from '../refused.ts';
-import type { CarView, ItemView } from '../views.ts';
+import type { CarView } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 import { carOf } from './car-of.ts';
 
@@ -47,16 +47,4 @@ export function carView(
       failure: failureViewOf(failure),
     };
   });
-}
-
-function itemViewOf(row: {
-  id: string;
-  revision: number;
-  position: number;
-  body: unknown;
-}): ItemView {
-  const { id, revision, position, body } = row;
-  const item = itemInput.safeParse(body);
-  // an item that a later schema faults is shown as it stands
-  return { id, revision, position, item: item.success ? item.data : (body as ItemView['item']) };
 }

@@ -1,4 +1,4 @@
-import { NotYours, type Tx, withGarage } from '@quartermark/db';
+import { type GarageOptions, NotYours, type Tx, withGarage } from '@quartermark/db';
 import { notFoundHere } from '../refused.ts';
 import type { Asker, World } from '../world.ts';
 
@@ -8,9 +8,11 @@ export async function inGarage<T>(
   asker: Asker,
   garageId: string,
   fn: (tx: Tx) => Promise<T>,
+  options: GarageOptions = {},
 ): Promise<T> {
   try {
-    return await withGarage(world.db, { kind: 'user', userId: asker.userId }, garageId, fn);
+    const actor = { kind: 'user', userId: asker.userId } as const;
+    return await withGarage(world.db, actor, garageId, fn, options);
   } catch (error) {
     if (error instanceof NotYours) throw notFoundHere('garage', 'garageId');
     throw error;

@@ -1,7 +1,7 @@
 import { amendEntry as amendRow } from '@quartermark/db';
 import { z } from 'zod';
 import { baseRevision, commandFields, id } from '../asked.ts';
-import { raise } from '../command/raise.ts';
+import { raiseOf } from '../command/raise-of.ts';
 import { runCommand, type Writing } from '../command/run-command.ts';
 import { rebuildLayUps } from '../lay-up/rebuild.ts';
 import { badField } from '../refused.ts';
@@ -26,7 +26,7 @@ type AmendInput = z.output<typeof amendEntryInput>;
 export function amendEntry(world: World, asker: Asker, input: AmendInput): Promise<Written> {
   return runCommand(world, asker, 'entry.amend', input, async (writing) => {
     const revision = await rewriteEntry(writing, input);
-    const version = await raise(writing, input.entry.car ?? null);
+    const version = await raiseOf(writing, input.entry.car ?? null);
     return { id: input.entryId, revision, version };
   });
 }

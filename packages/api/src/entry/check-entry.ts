@@ -1,17 +1,20 @@
 import {
   listEntriesOnDay,
+  listGearOnceOn,
   listItems,
+  listItemsOfGear,
   readCar,
   readingsNear,
   rejectedReadings,
 } from '@quartermark/db';
 import { todayIn } from '@quartermark/engine/calendar';
-import type { EntryInput } from '@quartermark/engine/log';
+import type { EntryInput, EntryOf } from '@quartermark/engine/log';
 import type { Writing } from '../command/run-command.ts';
 import { checkStorage } from '../lay-up/check-storage.ts';
 import { badField, notFoundHere } from '../refused.ts';
 import { bodiesOf } from './body-of.ts';
 import { checkDay } from './check-day.ts';
+import { checkGear } from './check-gear.ts';
 import { checkOdometer } from './check-odometer.ts';
 import { checkOrder, otherSide } from './check-order.ts';
 import type { Answers } from './entry-for-garage.ts';
@@ -30,27 +33,35 @@ export async function checkEntry(
 ): Promise<void> {
   const { tx, garage, now } = writing;
   checkDay(entry, todayIn(now, garage.zone));
+  const car = entry.car === undefined ? null : await readCar(tx, garage.id, entry.car);
+  if (entry.car !== undefined && !car) throw notFoundHere('car', 'entry.car');
+  await checkGear(writing, entry);
+  if (entry.kind === 'service') await checkItems(writing, entry, before);
   if (entry.car === undefined) return;
-  if (!(await readCar(tx, garage.id, entry.car))) throw notFoundHere('car', 'entry.car');
-  if (entry.kind === 'service') await checkItems(writing, entry.car, entry.items, before);
   await checkStorage(writing, entry);
   if (!answers.queued) await ask(writing, entry.car, entry, answers, before);
 }
 
 async function checkItems(
   { tx, garage }: Writing,
-  carId: string,
-  items: readonly string[],
+  { car, gear, items }: EntryOf<'service'>,
   before: EntryInput | null,
 ): Promise<void> {
-  const known = new Set((await listItems(tx, garage.id, { carId })).map((item) => item.id));
+  const known = new Set<string>();
+  if (car !== undefined) {
+    for (const item of await listItems(tx, garage.id, { carId: car })) known.add(item.id);
+    const parts = await listGearOnceOn(tx, garage.id, car);
+    for (const item of await listItemsOfGear(tx, garage.id, parts)) known.add(item.id);
+  }
+  if (gear !== undefined)
+    for (const item of await listItems(tx, garage.id, { gearId: gear })) known.add(item.id);
   // an item removed since stays where it was done
   if (before?.kind === 'service') for (const item of before.items) known.add(item);
   const index = items.findIndex((item) => !known.has(item));
   if (index >= 0)
     throw badField(
       `entry.items.${index}`,
-      `items: ${items[index]} is no service item of this car; choose one from its list`,
+      `items: ${items[index]} is no service item of this ${car === undefined ? 'piece' : 'car'}; choose one from its list`,
     );
 }
 

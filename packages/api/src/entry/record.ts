@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { commandFields } from '../asked.ts';
-import { raise } from '../command/raise.ts';
+import { raiseOf } from '../command/raise-of.ts';
 import { runCommand } from '../command/run-command.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
@@ -24,7 +24,7 @@ export function recordEntry(
     return {
       id: input.entry.id,
       revision: 1,
-      version: await raise(writing, input.entry.car ?? null),
+      version: await raiseOf(writing, input.entry.car ?? null),
     };
   });
 }

@@ -1,7 +1,7 @@
 import { removeEntry as removeRow } from '@quartermark/db';
 import { z } from 'zod';
 import { baseRevision, commandFields, id } from '../asked.ts';
-import { raise } from '../command/raise.ts';
+import { raiseOf } from '../command/raise-of.ts';
 import { runCommand, type Writing } from '../command/run-command.ts';
 import { rebuildLayUps } from '../lay-up/rebuild.ts';
 import type { Written } from '../views.ts';
@@ -17,7 +17,7 @@ type RemoveInput = z.output<typeof removeEntryInput>;
 export function removeEntry(world: World, asker: Asker, input: RemoveInput): Promise<Written> {
   return runCommand(world, asker, 'entry.remove', input, async (writing) => {
     const { revision, carId } = await buryEntry(writing, input);
-    return { id: input.entryId, revision, version: await raise(writing, carId) };
+    return { id: input.entryId, revision, version: await raiseOf(writing, carId) };
   });
 }
 

@@ -2,11 +2,12 @@ import { changeItem as changeRow } from '@quartermark/db';
 import { itemInput } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { baseRevision, commandFields, id } from '../asked.ts';
-import { raise } from '../command/raise.ts';
+import { raiseOf } from '../command/raise-of.ts';
 import { runCommand } from '../command/run-command.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 import { checkItem } from './check-item.ts';
+
 import { standingItem } from './standing-item.ts';
 
 export const changeItemInput = z.strictObject({
@@ -30,6 +31,6 @@ export function changeItem(
     const change = { garageId: garage.id, id: itemId, baseRevision, at: now, by };
     const row = await changeRow(tx, { ...change, body: item });
     if (!row) throw new Error(`could not change item ${itemId}: it changed in a locked garage`);
-    return { id: itemId, revision: row.revision, version: await raise(writing, row.carId) };
+    return { id: itemId, revision: row.revision, version: await raiseOf(writing, row.carId) };
   });
 }

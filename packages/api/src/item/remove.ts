@@ -1,10 +1,11 @@
 import { removeItem as removeRow } from '@quartermark/db';
 import { z } from 'zod';
 import { baseRevision, commandFields, id } from '../asked.ts';
-import { raise } from '../command/raise.ts';
+import { raiseOf } from '../command/raise-of.ts';
 import { runCommand } from '../command/run-command.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
+
 import { standingItem } from './standing-item.ts';
 
 export const removeItemInput = z.strictObject({ ...commandFields, itemId: id, baseRevision });
@@ -21,6 +22,6 @@ export function removeItem(
     await standingItem(writing, itemId, baseRevision);
     const row = await removeRow(tx, { garageId: garage.id, id: itemId, baseRevision, at: now, by });
     if (!row) throw new Error(`could not remove item ${itemId}: it changed in a locked garage`);
-    return { id: itemId, revision: row.revision, version: await raise(writing, row.carId) };
+    return { id: itemId, revision: row.revision, version: await raiseOf(writing, row.carId) };
   });
 }

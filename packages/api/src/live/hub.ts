@@ -24,7 +24,11 @@ export class HubClosed extends Error {
   }
 }
 
-const notice = z.object({ g: z.string(), c: z.string(), v: z.number() });
+const notice = z.union([
+  z.object({ g: z.string(), c: z.string(), v: z.number() }),
+  // strict, so that half a car's notice is not taken for a garage's
+  z.strictObject({ g: z.string() }),
+]);
 
 type Queue = { garageId: string; events: LiveEvent[]; wake: () => void };
 
@@ -50,9 +54,10 @@ export function liveHub(url: string, stopping: AbortSignal, log: Log): LiveHub {
       log.warn({ payload }, 'a live notice could not be read');
       return;
     }
-    const { g, c, v } = read.data;
-    for (const queue of queues)
-      if (queue.garageId === g) push(queue, { kind: 'car', carId: c, version: v });
+    const told = read.data;
+    const event: LiveEvent =
+      'c' in told ? { kind: 'car', carId: told.c, version: told.v } : { kind: 'garage' };
+    for (const queue of queues) if (queue.garageId === told.g) push(queue, event);
   };
   const onResync = () => {
     for (const queue of queues) push(queue, { kind: 'resync' });

@@ -1,0 +1,36 @@
+import { changeEvent as changeRow, tellGarage } from '@quartermark/db';
+import { eventInput } from '@quartermark/engine/log';
+import { z } from 'zod';
+import { baseRevision, commandFields, id } from '../asked.ts';
+import { runCommand } from '../command/run-command.ts';
+import type { Written } from '../views.ts';
+import type { Asker, World } from '../world.ts';
+import { checkCars } from './fields.ts';
+import { standingEvent } from './standing-event.ts';
+
+export const changeEventInput = z.strictObject({
+  ...commandFields,
+  eventId: id,
+  baseRevision,
+  event: eventInput,
+});
+
+/** Changes an event: its days, its place, the cars that go. */
+export function changeEvent(
+  world: World,
+  asker: Asker,
+  input: z.output<typeof changeEventInput>,
+): Promise<Written> {
+  return runCommand(world, asker, 'event.change', input, async (writing) => {
+    const { tx, garage, now, by } = writing;
+    const { eventId, event, baseRevision } = input;
+    await standingEvent(writing, eventId, baseRevision);
+    await checkCars(writing, event);
+    const change = { garageId: garage.id, id: eventId, baseRevision, at: now, by };
+    const revision = await changeRow(tx, { ...change, body: event });
+    if (revision === null)
+      throw new Error(`could not change event ${eventId}: it changed in a locked garage`);
+    await tellGarage(tx, garage.id);
+    return { id: eventId, revision, version: 0 };
+  });
+}

@@ -1,0 +1,28 @@
+import { removeEvent as removeRow, tellGarage } from '@quartermark/db';
+import { z } from 'zod';
+import { baseRevision, commandFields, id } from '../asked.ts';
+import { runCommand } from '../command/run-command.ts';
+import type { Written } from '../views.ts';
+import type { Asker, World } from '../world.ts';
+import { standingEvent } from './standing-event.ts';
+
+export const removeEventInput = z.strictObject({ ...commandFields, eventId: id, baseRevision });
+
+/** Takes an event off the calendar. */
+export function removeEvent(
+  world: World,
+  asker: Asker,
+  input: z.output<typeof removeEventInput>,
+): Promise<Written> {
+  return runCommand(world, asker, 'event.remove', input, async (writing) => {
+    const { tx, garage, now, by } = writing;
+    const { eventId, baseRevision } = input;
+    await standingEvent(writing, eventId, baseRevision);
+    const change = { garageId: garage.id, id: eventId, baseRevision, at: now, by };
+    const revision = await removeRow(tx, change);
+    if (revision === null)
+      throw new Error(`could not remove event ${eventId}: it changed in a locked garage`);
+    await tellGarage(tx, garage.id);
+    return { id: eventId, revision, version: 0 };
+  });
+}

@@ -1,0 +1,27 @@
+import { and, asc, eq, gte, isNull } from 'drizzle-orm';
+import type { Tx } from '../connect.ts';
+import { event } from '../schema.ts';
+
+export type EventRow = typeof event.$inferSelect;
+
+/** One event, a removed one included (`removedAt`). */
+export async function readEvent(tx: Tx, garageId: string, id: string): Promise<EventRow | null> {
+  const [found] = await tx
+    .select()
+    .from(event)
+    .where(and(eq(event.garageId, garageId), eq(event.id, id)));
+  return found ?? null;
+}
+
+/**
+ * Events that end on a day or later, by start.
+ *
+ * @param since civil date in the garage's zone
+ */
+export function listEvents(tx: Tx, garageId: string, since: string): Promise<EventRow[]> {
+  return tx
+    .select()
+    .from(event)
+    .where(and(eq(event.garageId, garageId), gte(event.endOn, since), isNull(event.removedAt)))
+    .orderBy(asc(event.startOn), asc(event.id));
+}

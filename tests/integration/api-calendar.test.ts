@@ -1,0 +1,75 @@
+import { randomUUID } from 'node:crypto';
+import type { EventDraft } from '@quartermark/engine/log';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type Home, home, refused } from '../support/api-house.ts';
+
+let at: Home;
+beforeAll(async () => {
+  at = await home('api calendar');
+});
+afterAll(() => at.close());
+
+const command = () => ({ garageId: at.garageId, commandId: randomUUID() });
+const add = async (event: EventDraft) => {
+  const eventId = randomUUID();
+  await at.me.event.add({ ...command(), eventId, event });
+  return eventId;
+};
+const list = async () => (await at.me.event.list({ garageId: at.garageId })).events;
+
+test('event.list gives what comes by date and what ended in the last 30 days', async () => {
+  await add({ name: 'Late', sort: 'meet', start: '2026-08-01' });
+  await add({ name: 'Soon', sort: 'circuit', start: '2026-06-20', cars: [at.carId] });
+  await add({ name: 'Long past', sort: 'meet', start: '2026-05-15' });
+  await add({ name: 'Just past', sort: 'roadTrip', start: '2026-05-10', end: '2026-05-16' });
+  expect((await list()).map(({ event }) => event.name)).toEqual(['Just past', 'Soon', 'Late']);
+});
+
+test('an event is changed from its newest revision, and removed for good', async () => {
+  const event: EventDraft = { name: 'Evening', sort: 'dragStrip', start: '2026-07-01' };
+  const eventId = await add(event);
+  const change = (name: string, baseRevision: number) =>
+    at.me.event.change({ ...command(), eventId, baseRevision, event: { ...event, name } });
+  expect((await change('Friday evening', 1)).revision).toBe(2);
+  expect((await refused(change('Saturday', 1))).conflict?.body).toMatchObject({
+    name: 'Friday evening',
+  });
+  await at.me.event.remove({ ...command(), eventId, baseRevision: 2 });
+  expect((await list()).map((each) => each.eventId)).not.toContain(eventId);
+  expect((await refused(change('Back', 3))).code).toBe('removed');
+});
+
+test('an event that ends before it begins, or takes a strange car, is refused with the mend', async () => {
+  const swapped = add({ name: 'x', sort: 'meet', start: '2026-07-02', end: '2026-07-01' });
+  expect((await refused(swapped)).message).toContain('the last day is before the first');
+  const strange = add({ name: 'x', sort: 'meet', start: '2026-07-02', cars: [randomUUID()] });
+  expect((await refused(strange)).field).toBe('event.cars.0');
+});
+
+test('a spec sheet is written as a whole, and a stale one is a conflict', async () => {
+  const where = { garageId: at.garageId, carId: at.carId };
+  expect(await at.me.spec.view(where)).toEqual({ sheet: { lines: [] }, revision: 0 });
+  const sheet = (value: string) => ({
+    lines: [{ group: 'torques' as const, what: 'Wheel bolts', value }],
+  });
+  const write = (value: string, baseRevision: number) =>
+    at.me.spec.change({ ...command(), carId: at.carId, baseRevision, sheet: sheet(value) });
+  expect((await write('110 N·m', 0)).revision).toBe(1);
+  expect((await refused(write('120 N·m', 0))).conflict?.body).toEqual(sheet('110 N·m'));
+  expect((await write('120 N·m', 1)).revision).toBe(2);
+  expect(await at.me.spec.view(where)).toEqual({ sheet: sheet('120 N·m'), revision: 2 });
+  expect((await refused(write('130 N·m', 7))).code).toBe('conflict');
+});
+
+test('whoever looks on is told of the calendar, the sheets and the pieces', async () => {
+  const watching = await at.me.live.changes({ garageId: at.garageId });
+  const events = watching[Symbol.asyncIterator]();
+  expect((await events.next()).value).toEqual({ kind: 'resync' });
+  await new Promise((resolve) => setTimeout(resolve, 300));
+  await add({ name: 'News', sort: 'meet', start: '2026-09-01' });
+  let told = (await events.next()).value;
+  // the line may just have been opened, and says so first
+  while (told?.kind === 'resync') told = (await events.next()).value;
+  expect(told).toEqual({ kind: 'garage' });
+  await events.return?.();
+});
