@@ -1,21 +1,27 @@
 import { addDays } from '@quartermark/engine/calendar';
-import { type Book, book, type EntryDraft } from '@quartermark/engine/log';
-import type { SeedCar, SeedGarage } from './seed-garage.ts';
+import type { GearBook } from '@quartermark/engine/gear';
+import {
+  type Book,
+  book,
+  type EntryDraft,
+  entry as entrySchema,
+  gear,
+  item,
+} from '@quartermark/engine/log';
+import type { SeedCar, SeedGarage, SeedGear, SeedStep } from './seed-garage.ts';
 
-type Kept = { entry: EntryDraft; recorded: number; revision: number; removed: boolean };
+export type Kept = { entry: EntryDraft; recorded: number; revision: number; removed: boolean };
 
 /** The entries as they stand once every step has been taken, tombstones included. */
-function settle(car: SeedCar): Kept[] {
+export function settle(key: string, steps: readonly SeedStep[], before = 0): Kept[] {
   const kept = new Map<string, Kept>();
   const known = (id: string): Kept => {
     const found = kept.get(id);
     if (found === undefined)
-      throw new RangeError(
-        `could not settle ${car.key}: ${id} was never recorded before this step`,
-      );
+      throw new RangeError(`could not settle ${key}: ${id} was never recorded before this step`);
     return found;
   };
-  for (const step of car.entries) {
+  for (const step of steps) {
     if ('remove' in step) {
       const found = known(step.remove);
       kept.set(step.remove, { ...found, revision: found.revision + 1, removed: true });
@@ -24,7 +30,7 @@ function settle(car: SeedCar): Kept[] {
       kept.set(step.amend, { ...found, entry: step.entry, revision: found.revision + 1 });
     } else {
       const { entry } = step;
-      kept.set(entry.id, { entry, recorded: kept.size + 1, revision: 1, removed: false });
+      kept.set(entry.id, { entry, recorded: before + kept.size + 1, revision: 1, removed: false });
     }
   }
   return [...kept.values()];
@@ -42,8 +48,10 @@ function layUpsOf(entries: readonly Kept[]) {
 }
 
 /** One invented car's book as a `log/1` file would hold it, for the engine to read. */
-export function bookOf({ garage }: SeedGarage, car: SeedCar, asOf: string): Book {
-  const entries = settle(car);
+export function bookOf({ garage, gearEntries }: SeedGarage, car: SeedCar, asOf: string): Book {
+  const own = settle(car.key, car.entries);
+  const ofGear = settle('gear', gearEntries, own.length);
+  const entries = [...own, ...ofGear.filter(({ entry }) => entry.car === car.id)];
   return book.parse({
     format: 'log/1',
     asOf,
@@ -54,4 +62,28 @@ export function bookOf({ garage }: SeedGarage, car: SeedCar, asOf: string): Book
     planned: [],
     entries: entries.map(({ entry, ...recorded }) => ({ ...entry, ...recorded })),
   });
+}
+
+/** One piece's book, for the engine to read: its own entries and the books of the cars it was on. */
+export function gearBookOf(garage: SeedGarage, piece: SeedGear, asOf: string): GearBook {
+  const own = garage.gearEntries.flatMap((step) => ('entry' in step ? [step.entry] : []));
+  const about = own.filter((each) =>
+    'component' in each ? each.component === piece.id : each.gear === piece.id,
+  );
+  const cars = new Set(about.flatMap((each) => each.car ?? []));
+  const books = garage.cars
+    .filter(({ id }) => cars.has(id))
+    .map((car) => bookOf(garage, car, asOf));
+  const kept = settle('gear', garage.gearEntries, 100_000);
+  const ids = new Set(about.map(({ id }) => id));
+  return {
+    gear: gear.parse({ id: piece.id, gear: piece.gear }),
+    asOf,
+    zone: garage.garage.zone,
+    items: piece.items.map(({ id, item: each }) => item.parse({ id, ...each })),
+    cars: books,
+    entries: kept
+      .filter(({ entry }) => ids.has(entry.id))
+      .map(({ entry, ...recorded }) => entrySchema.parse({ ...entry, ...recorded })),
+  };
 }

@@ -1,4 +1,11 @@
-import type { CarDraft, EntryDraft, ItemDraft } from '@quartermark/engine/log';
+import type {
+  CarDraft,
+  EntryDraft,
+  EventDraft,
+  GearDraft,
+  ItemDraft,
+  SpecSheet,
+} from '@quartermark/engine/log';
 
 /** An invented garage as plain data: what a person would have typed, in the order it was typed. */
 export type SeedGarage = {
@@ -10,6 +17,20 @@ export type SeedGarage = {
     hemisphere: 'N' | 'S';
   };
   cars: SeedCar[];
+  gear: SeedGear[];
+  /** entries about gear, each with its own car or none, in the order in which they were recorded */
+  gearEntries: SeedStep[];
+  events: { id: string; event: EventDraft }[];
+  specs: { carId: string; sheet: SpecSheet }[];
+};
+
+/** A component, a piece of equipment or a person, with its items. */
+export type SeedGear = {
+  /** short name by which `expected.json` speaks of it */
+  key: string;
+  id: string;
+  gear: GearDraft;
+  items: { id: string; item: ItemDraft }[];
 };
 
 export type SeedCar = {

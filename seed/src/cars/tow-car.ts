@@ -226,6 +226,16 @@ function writeTheRest({ log, item, service }: CarSheet): void {
     },
   );
   log.record(
+    { day: -3, time: '18:20', number: 9101 },
+    {
+      kind: 'finding',
+      what: 'Brake hose cracked to the cord',
+      where: 'rearLeft',
+      severity: 'doNotDrive',
+      note: 'Seen while greasing the coupling. Hose ordered, both sides.',
+    },
+  );
+  log.record(
     { day: -1, time: '17:00', number: 9060 },
     { kind: 'odometer', odometer: log.odometer(-1, '17:00') },
   );
