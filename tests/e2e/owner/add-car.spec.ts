@@ -1,5 +1,6 @@
 import { expect } from '@playwright/test';
 import { expectAccessible } from '../../support/browser/accessible.ts';
+import { unfold } from '../../support/browser/forms.ts';
 import { test } from '../../support/browser/garage-test.ts';
 
 test('a car is added with its unit, digits and first reading, and stands in the garage', async ({
@@ -12,9 +13,10 @@ test('a car is added with its unit, digits and first reading, and stands in the 
   await page.getByRole('radio', { name: 'miles' }).click();
   await page.getByLabel('What it shows now').fill('98,765');
   await page.getByLabel(/Digits before/).selectOption('5');
+  await unfold(page, 'Engine, oil, wheels');
   await page.getByLabel('Oil between MIN and MAX').fill('1,4');
   await page.getByRole('button', { name: 'Add the car' }).click();
-  await page.waitForURL(/\/car\/[\da-f-]{36}$/);
+  await page.waitForURL(/\/car\/[\da-f-]{36}\/begin$/);
   await page.goto(garage.home());
   const row = page.getByRole('listitem').filter({ hasText: 'Ossery Pell' });
   await expect(row.getByText('98,765 mi')).toBeVisible();

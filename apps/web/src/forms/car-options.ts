@@ -10,6 +10,13 @@ export const DIGIT_OPTIONS = [
   { value: '7', words: '7' },
   { value: '4', words: '4' },
 ] as const;
+export const STATUS_OPTIONS = [
+  { value: '', words: 'Not said' },
+  { value: 'inUse', words: 'In use' },
+  { value: 'inPieces', words: 'In pieces' },
+  { value: 'away', words: 'Away from the garage' },
+  { value: 'sold', words: 'Sold' },
+] as const;
 export const SUMP_OPTIONS = [
   { value: '', words: 'Not said' },
   { value: 'wet', words: 'Wet sump' },

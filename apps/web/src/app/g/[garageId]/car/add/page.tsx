@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { AddCarForm } from '../../../../../car-form/AddCarForm.tsx';
 import { PageAnswer } from '../../../../../components/index.ts';
 import { Page } from '../../../../../frame/Page.tsx';
 import { ask, pageCache } from '../../../../../server/ask.ts';
-import { AddCarForm } from './AddCarForm.tsx';
 
 export const metadata: Metadata = { title: 'Add a car' };
 

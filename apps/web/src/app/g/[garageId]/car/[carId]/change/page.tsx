@@ -1,9 +1,9 @@
 import { HydrationBoundary } from '@tanstack/react-query';
 import type { Metadata } from 'next';
+import { ChangeCarForm } from '../../../../../../car-form/ChangeCarForm.tsx';
 import { PageAnswer } from '../../../../../../components/index.ts';
 import { Page } from '../../../../../../frame/Page.tsx';
 import { answers, ask, orNotFound, pageCache } from '../../../../../../server/ask.ts';
-import { ChangeCarForm } from './ChangeCarForm.tsx';
 
 export const metadata: Metadata = { title: 'Change the car' };
 

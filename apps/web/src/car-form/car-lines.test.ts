@@ -13,6 +13,7 @@ const wordsOf = (profile: object) =>
 test('carLines() says what was chosen in the words of the form, and figures with their unit', () => {
   expect(
     wordsOf({
+      status: 'inPieces',
       sump: 'dry',
       oilSpanL: 1.2,
       dipstick: { state: 'hotStopped', minutesAfterStop: 5 },
@@ -20,6 +21,7 @@ test('carLines() says what was chosen in the words of the form, and figures with
     }),
   ).toMatchObject({
     'The odometer counts': 'miles',
+    'Where it stands': 'In pieces',
     Sump: 'Dry sump, with its own tank',
     'Oil between MIN and MAX': '1.2 L',
     'The stick is read': 'Hot, some minutes after stopping (5 minutes)',

@@ -1,7 +1,8 @@
 'use client';
 
+import type { ReactNode } from 'react';
 import { Controller, type UseFormReturn } from 'react-hook-form';
-import { Choice, SelectField, TextField } from '../../../../../../components/index.ts';
+import { Choice, SelectField, TextField } from '../components/index.ts';
 import {
   DIGIT_OPTIONS,
   DIPSTICK_OPTIONS,
@@ -9,31 +10,53 @@ import {
   DRIVE_OPTIONS,
   FUEL_OPTIONS,
   INDUCTION_OPTIONS,
+  STATUS_OPTIONS,
   SUMP_OPTIONS,
   UNIT_OPTIONS,
   WHEEL_OPTIONS,
   YES_NO_OPTIONS,
-} from '../../../../../../forms/car-options.ts';
-import { FormPair, FormSection } from '../../../../../../forms/Form.tsx';
-import type { ChangeFields } from './change-fields.ts';
+} from '../forms/car-options.ts';
+import { Fold } from '../forms/Fold.tsx';
+import { FormPair, FormSection } from '../forms/Form.tsx';
+import type { CarFields } from './car-fields.ts';
 
-type PartProps = { form: UseFormReturn<ChangeFields>; errors: Record<string, string> };
+type PartProps = { form: UseFormReturn<CarFields>; errors: Record<string, string> };
 
-/** The fields of a car that is in the garage. */
-export function CarParts(props: PartProps) {
-  return (
+type CarPartsProps = PartProps & {
+  /** a new car: its first reading stands beside the unit, and what can wait is folded away */
+  firstReading?: ReactNode;
+};
+
+/** The fields of a car, the same for a new one and for a change. */
+export function CarParts({ firstReading, ...props }: CarPartsProps) {
+  const rest = (
     <>
-      <TheCar {...props} />
       <TheEngine {...props} />
       <TheOil {...props} />
       <TheRest {...props} />
+    </>
+  );
+  return (
+    <>
+      <TheCar {...props} firstReading={firstReading} />
+      {firstReading ? (
+        <Fold
+          title="Engine, oil, wheels, brakes and lifting"
+          now="all of it can be filled in later"
+          wrong={Object.keys(props.errors).some((path) => path.startsWith('car.profile.'))}
+        >
+          {rest}
+        </Fold>
+      ) : (
+        rest
+      )}
     </>
   );
 }
 
 const FIGURES = { figures: true, inputMode: 'decimal', autoComplete: 'off' } as const;
 
-function TheCar({ form, errors }: PartProps) {
+function TheCar({ form, errors, firstReading }: CarPartsProps) {
   return (
     <FormSection title="The car">
       <TextField
@@ -49,7 +72,11 @@ function TheCar({ form, errors }: PartProps) {
         render={({ field }) => (
           <Choice
             label="The odometer counts"
-            hint="Readings that are in the log keep the unit they were typed in."
+            hint={
+              firstReading
+                ? undefined
+                : 'Readings that are in the log keep the unit they were typed in.'
+            }
             size="small"
             options={UNIT_OPTIONS}
             value={field.value}
@@ -58,13 +85,23 @@ function TheCar({ form, errors }: PartProps) {
           />
         )}
       />
-      <SelectField
-        label="Digits before it starts again at zero"
-        hint="Without tenths. Only needed to recognise a roll-over."
-        options={DIGIT_OPTIONS}
-        error={errors['car.odoDigits']}
-        {...form.register('odoDigits')}
-      />
+      {firstReading}
+      <FormPair>
+        <SelectField
+          label="Digits before it starts again at zero"
+          hint="Without tenths. Only needed to recognise a roll-over."
+          options={DIGIT_OPTIONS}
+          error={errors['car.odoDigits']}
+          {...form.register('odoDigits')}
+        />
+        <SelectField
+          label="Where it stands"
+          hint="A lay-up, lending and selling are entries; they say it by themselves."
+          options={STATUS_OPTIONS}
+          error={errors['car.profile.status']}
+          {...form.register('status')}
+        />
+      </FormPair>
     </FormSection>
   );
 }

@@ -1,12 +1,15 @@
 'use client';
 
 import type { GarageView } from '@quartermark/api/client';
+import type { CarDraft } from '@quartermark/engine/log';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
-import { newId } from '../../../../../client/make-id.ts';
-import { useTRPC } from '../../../../../client/trpc.ts';
-import { useCommand } from '../../../../../client/use-command.ts';
-import { type CarFields, carDraft } from './car-fields.ts';
+import { newId } from '../client/make-id.ts';
+import { useTRPC } from '../client/trpc.ts';
+import { useCommand } from '../client/use-command.ts';
+
+/** The first reading of a new car's odometer, as typed; its unit is the car's. */
+export type ReadingFields = { text: string; on: string };
 
 /**
  * Adds a car, then its first odometer reading: two commands. Their ids are made once, so pressing again
@@ -22,22 +25,22 @@ export function useAddCar(garage: GarageView, onCarSaved: () => void) {
   const car = useCommand(garage.id, useMutation(trpc.car.add.mutationOptions()).mutateAsync);
   const entry = useCommand(garage.id, useMutation(trpc.entry.record.mutationOptions()).mutateAsync);
 
-  async function add(fields: CarFields): Promise<string | null> {
+  async function add(draft: CarDraft, reading: ReadingFields): Promise<string | null> {
     ids.current ??= { carId: newId(), entryId: newId() };
     const { carId, entryId } = ids.current;
     if (savedCarId === null) {
-      if (!(await car.send({ carId, car: carDraft(fields) }))) return null;
+      if (!(await car.send({ carId, car: draft }))) return null;
       setSavedCarId(carId);
       onCarSaved();
     }
-    if (fields.reading.trim() !== '') {
+    if (reading.text.trim() !== '') {
       const read = {
         kind: 'odometer' as const,
         id: entryId,
         car: carId,
-        on: fields.readOn,
+        on: reading.on,
         zone: garage.zone,
-        odometer: { text: fields.reading, unit: fields.unit },
+        odometer: { text: reading.text, unit: draft.unit },
       };
       if (!(await entry.send({ entry: read }))) return null;
     }
@@ -50,5 +53,9 @@ export function useAddCar(garage: GarageView, onCarSaved: () => void) {
     busy: car.busy || entry.busy,
     trouble: car.trouble ?? entry.trouble,
     savedCarId,
+    clear: () => {
+      car.clear();
+      entry.clear();
+    },
   };
 }

@@ -5,10 +5,11 @@ import {
   DRIVE_OPTIONS,
   FUEL_OPTIONS,
   INDUCTION_OPTIONS,
+  STATUS_OPTIONS,
   SUMP_OPTIONS,
   WHEEL_OPTIONS,
-} from '../../../../../../forms/car-options.ts';
-import type { VersionLine } from '../../../../../../items/item-lines.ts';
+} from '../forms/car-options.ts';
+import type { VersionLine } from '../items/item-lines.ts';
 
 type Chosen = readonly { value: string; words: string }[];
 
@@ -33,6 +34,7 @@ export function carLines({ name, unit, odoDigits, profile }: CarInput): VersionL
     { label: 'Name', words: name },
     { label: 'The odometer counts', words: unit === 'km' ? 'km' : 'miles' },
     { label: 'Its digits', words: typed(odoDigits) },
+    { label: 'Where it stands', words: chosen(STATUS_OPTIONS, profile.status) },
     { label: 'Sump', words: chosen(SUMP_OPTIONS, profile.sump) },
     { label: 'Induction', words: chosen(INDUCTION_OPTIONS, profile.induction) },
     { label: 'Driven by', words: chosen(DRIVE_OPTIONS, profile.drive) },

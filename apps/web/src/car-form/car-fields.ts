@@ -3,13 +3,14 @@ import { readNumber } from '@quartermark/engine/log';
 
 type Drafted = NonNullable<CarDraft['profile']>;
 
-/** What the form of a car holds: everything as typed, `''` where nothing is said. */
-export type ChangeFields = {
-  /** revision the fields were taken from; kept with a draft, so that it is never sent over a newer one */
+/** What the forms of a car hold: everything as typed, `''` where nothing is said. */
+export type CarFields = {
+  /** revision the fields were taken from; 0 for a new car. Kept with a draft, so that it is never sent over a newer one */
   baseRevision: number;
   name: string;
   unit: 'km' | 'mi';
   odoDigits: string;
+  status: '' | NonNullable<CarProfile['status']>;
   sump: '' | NonNullable<CarProfile['sump']>;
   induction: '' | NonNullable<CarProfile['induction']>;
   drive: '' | NonNullable<CarProfile['drive']>;
@@ -32,13 +33,14 @@ export type ChangeFields = {
 const text = (value: number | undefined) => (value === undefined ? '' : String(value));
 
 /** A stored car as its form shows it. */
-export function changeFields({ name, unit, odoDigits, profile }: CarInput, revision: number) {
+export function carFields({ name, unit, odoDigits, profile }: CarInput, revision: number) {
   const { airSuspension, dipstick } = profile;
-  const fields: ChangeFields = {
+  const fields: CarFields = {
     baseRevision: revision,
     name,
     unit,
     odoDigits: text(odoDigits),
+    status: profile.status ?? '',
     sump: profile.sump ?? '',
     induction: profile.induction ?? '',
     drive: profile.drive ?? '',
@@ -60,6 +62,11 @@ export function changeFields({ name, unit, odoDigits, profile }: CarInput, revis
   return fields;
 }
 
+/** A car nobody has said anything of. @param unit of its odometer */
+export function emptyCar(unit: 'km' | 'mi'): CarFields {
+  return carFields({ name: '', unit, profile: {} }, 0);
+}
+
 const NUMBERS = ['octane', 'noiseDb', 'oilSpanL', 'oilCapacityL'] as const;
 const LINES = ['gearbox', 'liftPoints', 'oilGrade', 'oilApproval'] as const;
 
@@ -72,7 +79,7 @@ function readNumberAt(typed: string, path: string, problems: Problems): number {
   return 0;
 }
 
-function dipstickOf(fields: ChangeFields, problems: Problems): Pick<Drafted, 'dipstick'> {
+function dipstickOf(fields: CarFields, problems: Problems): Pick<Drafted, 'dipstick'> {
   const { dipstick: state, minutesAfterStop: typed } = fields;
   const at = 'car.profile.dipstick.minutesAfterStop';
   if (state === '') {
@@ -87,11 +94,12 @@ function dipstickOf(fields: ChangeFields, problems: Problems): Pick<Drafted, 'di
  * What the form holds as the server takes it, or what is wrong with its fields. What was left empty is
  * left out; ranges are judged by the server.
  */
-export function readCar(fields: ChangeFields): { car: CarDraft } | { problems: Problems } {
+export function readCar(fields: CarFields): { car: CarDraft } | { problems: Problems } {
   const problems: Problems = {};
   if (fields.name.trim() === '') problems['car.name'] = 'Fill in a name, such as what you call it.';
-  const { sump, induction, drive, fuel, wheelFixing, discMaterial, airSuspension } = fields;
+  const { status, sump, induction, drive, fuel, wheelFixing, discMaterial, airSuspension } = fields;
   const profile: Drafted = {
+    ...(status === '' ? {} : { status }),
     ...(sump === '' ? {} : { sump }),
     ...(induction === '' ? {} : { induction }),
     ...(drive === '' ? {} : { drive }),

@@ -1,12 +1,13 @@
 import { type CarInput, carInput } from '@quartermark/engine/log';
 import { expect, test } from 'vitest';
-import { type ChangeFields, changeFields, readCar } from './change-fields.ts';
+import { type CarFields, carFields, emptyCar, readCar } from './car-fields.ts';
 
 const full: CarInput = carInput.parse({
   name: 'Tarn 200',
   unit: 'mi',
   odoDigits: 6,
   profile: {
+    status: 'inPieces',
     sump: 'dry',
     induction: 'forced',
     drive: 'combustion',
@@ -25,16 +26,16 @@ const full: CarInput = carInput.parse({
     oilApproval: 'as in the manual',
   },
 });
-const bare = changeFields(carInput.parse({ name: 'Tern', unit: 'km' }), 1);
-const problemsOf = (more: Partial<ChangeFields>) => {
+const bare = carFields(carInput.parse({ name: 'Tern', unit: 'km' }), 1);
+const problemsOf = (more: Partial<CarFields>) => {
   const read = readCar({ ...bare, ...more });
   return 'problems' in read ? read.problems : {};
 };
 
-test('changeFields() and readCar() keep every part of a car, there and back', () => {
-  const read = readCar(changeFields(full, 4));
+test('carFields() and readCar() keep every part of a car, there and back', () => {
+  const read = readCar(carFields(full, 4));
   expect('car' in read && carInput.parse(read.car)).toEqual(full);
-  expect(changeFields(full, 4).baseRevision).toBe(4);
+  expect(carFields(full, 4).baseRevision).toBe(4);
 });
 
 test('readCar() leaves out what nobody has said', () => {
@@ -42,7 +43,7 @@ test('readCar() leaves out what nobody has said', () => {
 });
 
 test('readCar() reads a decimal comma and empties what was cleared', () => {
-  const read = readCar({ ...changeFields(full, 4), oilSpanL: '0,8', octane: ' ', odoDigits: '' });
+  const read = readCar({ ...carFields(full, 4), oilSpanL: '0,8', octane: ' ', odoDigits: '' });
   const car = 'car' in read ? carInput.parse(read.car) : expect.fail('not read');
   expect(car.profile.oilSpanL).toBe(0.8);
   expect(car.profile).not.toHaveProperty('octane');
@@ -57,4 +58,13 @@ test('readCar() names every field that cannot be read, by the path of the server
     'car.profile.oilSpanL',
   ]);
   expect(problems['car.profile.oilSpanL']).toContain('"a litre" is not a number');
+});
+
+test('emptyCar() says nothing but the unit, and is asked for a name', () => {
+  expect(readCar({ ...emptyCar('mi'), name: 'Tern' })).toEqual({
+    car: { name: 'Tern', unit: 'mi', profile: {} },
+  });
+  expect(readCar(emptyCar('mi'))).toMatchObject({
+    problems: { 'car.name': expect.stringContaining('Fill in a name') },
+  });
 });

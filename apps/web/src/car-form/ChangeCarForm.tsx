@@ -4,19 +4,19 @@ import { type CarInput, carInput } from '@quartermark/engine/log';
 import { useMutation, useSuspenseQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useForm } from 'react-hook-form';
-import { newId } from '../../../../../../client/make-id.ts';
-import { useTRPC } from '../../../../../../client/trpc.ts';
-import { useCommand } from '../../../../../../client/use-command.ts';
-import { Button } from '../../../../../../components/index.ts';
-import { BothVersions } from '../../../../../../forms/BothVersions.tsx';
-import { Form } from '../../../../../../forms/Form.tsx';
-import { useDraft } from '../../../../../../forms/use-draft.ts';
-import { useLocalTrouble } from '../../../../../../forms/use-local-trouble.ts';
-import { useWritten } from '../../../../../../items/use-written.ts';
-import { versionRows } from '../../../../../../items/version-rows.ts';
+import { newId } from '../client/make-id.ts';
+import { useTRPC } from '../client/trpc.ts';
+import { useCommand } from '../client/use-command.ts';
+import { Button } from '../components/index.ts';
+import { BothVersions } from '../forms/BothVersions.tsx';
+import { Form } from '../forms/Form.tsx';
+import { useDraft } from '../forms/use-draft.ts';
+import { useLocalTrouble } from '../forms/use-local-trouble.ts';
+import { useWritten } from '../items/use-written.ts';
+import { versionRows } from '../items/version-rows.ts';
 import { CarParts } from './CarParts.tsx';
+import { type CarFields, carFields, readCar } from './car-fields.ts';
 import { carLines } from './car-lines.ts';
-import { type ChangeFields, changeFields, readCar } from './change-fields.ts';
 
 type ChangeCarFormProps = { garageId: string; carId: string };
 
@@ -26,7 +26,7 @@ export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
   const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions({ garageId, carId }));
   // what the form was opened with: it stays the same while the page is kept up to date
   const [opened] = useState(view);
-  const form = useForm<ChangeFields>({ defaultValues: changeFields(opened.car, opened.revision) });
+  const form = useForm<CarFields>({ defaultValues: carFields(opened.car, opened.revision) });
   const forget = useDraft(`car:${carId}`, form);
   const [asked, setAsked] = useState(false);
   const wrong = useLocalTrouble(form, asked, readCar);
@@ -37,7 +37,7 @@ export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
   const newest = conflict ? carInput.safeParse(conflict.body).data : undefined;
 
   /** @param before what this change is put on top of, to go back to */
-  async function save(fields: ChangeFields, before: CarInput) {
+  async function save(fields: CarFields, before: CarInput) {
     const read = readCar(fields);
     setAsked(true);
     if ('problems' in read) return change.clear();
@@ -59,7 +59,7 @@ export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
         zone={view.garage.zone}
         busy={change.busy}
         onNewest={() => {
-          form.reset(changeFields(newest, conflict.revision));
+          form.reset(carFields(newest, conflict.revision));
           change.clear();
         }}
         onMine={() => {
@@ -101,7 +101,7 @@ export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
 }
 
 /** What stands in the form, in words; it was readable when it was sent. */
-function mineLines(fields: ChangeFields) {
+function mineLines(fields: CarFields) {
   const read = readCar(fields);
   const car = 'car' in read ? carInput.safeParse(read.car).data : undefined;
   return car ? carLines(car) : [];
