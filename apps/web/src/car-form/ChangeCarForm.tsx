@@ -12,6 +12,7 @@ import { BothVersions } from '../forms/BothVersions.tsx';
 import { Form } from '../forms/Form.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
+import { ownedByCar } from '../items/owned.ts';
 import { useWritten } from '../items/use-written.ts';
 import { versionRows } from '../items/version-rows.ts';
 import { CarParts } from './CarParts.tsx';
@@ -32,7 +33,7 @@ export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
   const wrong = useLocalTrouble(form, asked, readCar);
   const { mutateAsync } = useMutation(trpc.car.change.mutationOptions());
   const change = useCommand(garageId, mutateAsync);
-  const { written, toCar } = useWritten(garageId, carId);
+  const { written, toOwner } = useWritten(ownedByCar(view));
   const conflict = change.trouble?.refusal?.conflict;
   const newest = conflict ? carInput.safeParse(conflict.body).data : undefined;
 
@@ -86,7 +87,7 @@ export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
           <Button
             onClick={() => {
               forget();
-              toCar();
+              toOwner();
             }}
           >
             Leave without saving

@@ -8,6 +8,7 @@ import { useTRPC } from '../client/trpc.ts';
 import { ButtonLink, PageAnswer } from '../components/index.ts';
 import { momentWords } from '../garage/moment-words.ts';
 import { NotUpdated } from '../garage/NotUpdated.tsx';
+import { ownedByCar } from '../items/owned.ts';
 import { CarReadings } from './CarReadings.tsx';
 import styles from './CarScreen.module.css';
 import { History } from './History.tsx';
@@ -44,7 +45,7 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
         <NotUpdated failure={view.failure} carId={carId} garage={view.garage} />
       ) : null}
       <div className={styles.parts}>
-        <ItemList view={view} />
+        <ItemList owned={ownedByCar(view)} />
         <CarReadings view={view} />
         <ToMend view={view} />
       </div>

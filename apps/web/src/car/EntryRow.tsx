@@ -1,4 +1,5 @@
-import type { CarView, EntryView } from '@quartermark/api/client';
+import type { EntryView, ItemView } from '@quartermark/api/client';
+import type { Flag } from '@quartermark/engine';
 import { entryLine, flagSentence } from '@quartermark/engine/display';
 import type { Route } from 'next';
 import Link from 'next/link';
@@ -7,9 +8,16 @@ import { joinClasses } from '../components/index.ts';
 import { dayWords } from '../record/day-words.ts';
 import styles from './EntryRow.module.css';
 
+/** What an entry is read beside: the items it may name, and what was found odd in the log. */
+export type EntryContext = {
+  garage: { id: string };
+  items: readonly ItemView[];
+  analysis: { flags: readonly Flag[] } | null;
+};
+
 type EntryRowProps = {
   entry: EntryView;
-  view: CarView;
+  view: EntryContext;
   /** without its note and what was found odd */
   brief?: boolean;
   /** what stands beneath */

@@ -1,16 +1,15 @@
 'use client';
 
-import type { CarView } from '@quartermark/api/client';
 import { useQueries } from '@tanstack/react-query';
 import { refusalWords } from '../client/refusal-words.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { Button, Notice, Skeleton } from '../components/index.ts';
-import { EntryRow } from './EntryRow.tsx';
+import { type EntryContext, EntryRow } from './EntryRow.tsx';
 
 /** The api gives so many entries at once. */
 const AT_ONCE = 100;
 
-type EvidenceProps = { ids: readonly string[]; view: CarView };
+type EvidenceProps = { ids: readonly string[]; view: EntryContext };
 
 /** The entries a figure rests on, fetched when somebody wants to see them. */
 export function Evidence({ ids, view }: EvidenceProps) {

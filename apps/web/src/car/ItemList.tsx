@@ -1,11 +1,12 @@
 'use client';
 
-import type { CarView, ItemView } from '@quartermark/api/client';
+import type { ItemView } from '@quartermark/api/client';
 import type { ItemResult } from '@quartermark/engine';
 import { itemUrgency } from '@quartermark/engine/display';
 import type { Route } from 'next';
 import { Button, ButtonLink, EmptyState } from '../components/index.ts';
 import { useHeldOrder } from '../garage/use-held-order.ts';
+import type { Owned } from '../items/owned.ts';
 import styles from './ItemList.module.css';
 import { ItemRow } from './ItemRow.tsx';
 
@@ -14,26 +15,11 @@ export type WatchedItem = ItemView & {
   result: ItemResult | null;
 };
 
-/** Everything that is watched on a car, what runs out first at the top. */
-export function ItemList({ view }: { view: CarView }) {
-  const { rows, moved, sortAgain } = useHeldOrder(byUrgency(view), ({ id }) => id);
-  const add = `/g/${view.garage.id}/car/${view.carId}/item/add` as Route;
-  if (rows.length === 0)
-    return (
-      <EmptyState
-        title="Begin with what runs out"
-        actions={
-          <ButtonLink href={add} look="main">
-            Add an item
-          </ButtonLink>
-        }
-      >
-        <p>
-          Say what runs out on this car, such as engine oil or brake fluid, with the limits its
-          manual gives and the day it was last done.
-        </p>
-      </EmptyState>
-    );
+/** Everything that is watched on a car or a piece of gear, what runs out first at the top. */
+export function ItemList({ owned }: { owned: Owned }) {
+  const { rows, moved, sortAgain } = useHeldOrder(byUrgency(owned), ({ id }) => id);
+  const add = `${owned.href}/item/add` as Route;
+  if (rows.length === 0) return <NothingWatched owned={owned} add={add} />;
   return (
     <section aria-label="Items" className={styles.items}>
       <div className={styles.head}>
@@ -52,14 +38,51 @@ export function ItemList({ view }: { view: CarView }) {
       ) : null}
       <ol className={styles.list}>
         {rows.map((row) => (
-          <ItemRow key={row.id} row={row} view={view} />
+          <ItemRow key={row.id} row={row} owned={owned} />
         ))}
       </ol>
     </section>
   );
 }
 
-function byUrgency({ items, analysis }: CarView): WatchedItem[] {
+function NothingWatched({ owned, add }: { owned: Owned; add: Route }) {
+  if ('gearId' in owned.owner)
+    return (
+      <EmptyState
+        title="Nothing is watched on it"
+        actions={
+          <ButtonLink href={add} look="main">
+            Add an item
+          </ButtonLink>
+        }
+      >
+        <p>
+          Say what runs out, such as a date on its label or a yearly look, with the limit its maker
+          gives and the day it was last done.
+        </p>
+      </EmptyState>
+    );
+  return (
+    <EmptyState
+      title="Begin with what runs out"
+      actions={
+        <>
+          <ButtonLink href={`${owned.href}/begin` as Route} look="main">
+            Go through the usual list
+          </ButtonLink>
+          <ButtonLink href={add}>Add an item</ButtonLink>
+        </>
+      }
+    >
+      <p>
+        Go through what mostly runs out on a car like this and say when each was last done, papers
+        or none. Or add one item, such as engine oil, with the limits its manual gives.
+      </p>
+    </EmptyState>
+  );
+}
+
+function byUrgency({ items, analysis }: Owned): WatchedItem[] {
   const results = new Map(analysis?.items.map((result) => [result.id, result]));
   return items
     .map((item) => ({ ...item, result: results.get(item.id) ?? null }))

@@ -1,21 +1,21 @@
-import type { CarView } from '@quartermark/api/client';
 import { itemWords } from '@quartermark/engine/display';
 import type { Route } from 'next';
 import { ButtonLink, StateWord, Why } from '../components/index.ts';
+import type { Owned } from '../items/owned.ts';
 import type { WatchedItem } from './ItemList.tsx';
 import styles from './ItemRow.module.css';
 import { ItemWhy } from './ItemWhy.tsx';
 
-type ItemRowProps = { row: WatchedItem; view: CarView };
+type ItemRowProps = { row: WatchedItem; owned: Owned };
 
 /** One item: its state with the figures behind it, the reasons one press away, and what can be done. */
-export function ItemRow({ row, view }: ItemRowProps) {
+export function ItemRow({ row, owned }: ItemRowProps) {
   const { id, item, result } = row;
   return (
     <li className={styles.row}>
       <h3>{item.name}</h3>
       <p className={styles.state}>
-        <State row={row} view={view} />
+        <State row={row} owned={owned} />
       </p>
       <Why
         of={item.name}
@@ -23,41 +23,40 @@ export function ItemRow({ row, view }: ItemRowProps) {
           <Ways
             itemId={id}
             name={item.name}
-            view={view}
+            owned={owned}
             unknown={result?.reasonCode === 'noBaseline'}
           />
         }
       >
-        <ItemWhy row={row} view={view} />
+        <ItemWhy row={row} owned={owned} />
       </Why>
     </li>
   );
 }
 
-function State({ row: { item, result }, view: { analysis, car, failure } }: ItemRowProps) {
-  if (!result || !analysis)
+function State({ row: { item, result }, owned: { unit, laidUp, failed } }: ItemRowProps) {
+  if (!result)
     return (
-      <span className={styles.pending}>{failure ? 'not worked out' : 'being worked out …'}</span>
+      <span className={styles.pending}>{failed ? 'not worked out' : 'being worked out …'}</span>
     );
-  const { mark, word, detail } = itemWords(result, item, car.unit, analysis.laidUp !== null);
+  const { mark, word, detail } = itemWords(result, item, unit, laidUp);
   return <StateWord kind={mark} words={word} detail={detail} />;
 }
 
-type WaysProps = { itemId: string; name: string; view: CarView; unknown: boolean };
+type WaysProps = { itemId: string; name: string; owned: Owned; unknown: boolean };
 
-function Ways({ itemId, name, view, unknown }: WaysProps) {
-  const at = `/g/${view.garage.id}`;
+function Ways({ itemId, name, owned, unknown }: WaysProps) {
   return (
     <>
       <ButtonLink
-        href={`${at}/record/${view.carId}/service?item=${itemId}` as Route}
+        href={`${owned.doneHref}?item=${itemId}` as Route}
         look="quiet"
         className={styles.way}
       >
         Done now<span className={styles.unseen}>: {name}</span>
       </ButtonLink>
       <ButtonLink
-        href={`${at}/car/${view.carId}/item/${itemId}` as Route}
+        href={`${owned.href}/item/${itemId}` as Route}
         look="quiet"
         className={styles.way}
       >

@@ -1,21 +1,20 @@
-import type { CarView } from '@quartermark/api/client';
 import { type ItemResult, isAmountLimit } from '@quartermark/engine';
 import { hardUseSentence, limitsWords, whySentence } from '@quartermark/engine/display';
 import { Why } from '../components/index.ts';
-import { momentWords } from '../garage/moment-words.ts';
+import type { Owned } from '../items/owned.ts';
 import { betterWords } from './better-words.ts';
 import { Evidence } from './Evidence.tsx';
 import type { WatchedItem } from './ItemList.tsx';
 import styles from './ItemWhy.module.css';
 
-type ItemWhyProps = { row: WatchedItem; view: CarView };
+type ItemWhyProps = { row: WatchedItem; owned: Owned };
 
 /** The reasons for an item's state: each limit, hard use, the way it is reckoned, whose value it is. */
-export function ItemWhy({ row, view }: ItemWhyProps) {
+export function ItemWhy({ row, owned }: ItemWhyProps) {
   const { item, result } = row;
   return (
     <div className={styles.why}>
-      {result ? <Limits row={row} result={result} view={view} /> : null}
+      {result ? <Limits row={row} result={result} unit={owned.unit} /> : null}
       <p>
         Limits: {limitsWords(item.limits)}. {sourceWords(item.source)}
       </p>
@@ -23,18 +22,17 @@ export function ItemWhy({ row, view }: ItemWhyProps) {
       {result ? <Better result={result} /> : null}
       {result && result.evidence.length > 0 ? (
         <Why of={item.name} words={entriesWords(result.evidence.length)}>
-          <Evidence ids={result.evidence} view={view} />
+          <Evidence ids={result.evidence} view={owned} />
         </Why>
       ) : null}
-      <p className={styles.computed}>{computedWords(view)}</p>
+      <p className={styles.computed}>{owned.computed}</p>
     </div>
   );
 }
 
-type LimitsProps = { row: WatchedItem; result: ItemResult; view: CarView };
+type LimitsProps = { row: WatchedItem; result: ItemResult; unit: 'km' | 'mi' };
 
-function Limits({ row: { item }, result, view }: LimitsProps) {
-  const { unit } = view.car;
+function Limits({ row: { item }, result, unit }: LimitsProps) {
   return (
     <>
       {result.limits.map((limit) => (
@@ -65,7 +63,7 @@ function Better({ result }: { result: ItemResult }) {
 }
 
 function sourceWords(source: string | undefined): string {
-  return source ? `Source: ${source}.` : 'No source is named, so they are your own value.';
+  return source ? `Source: ${source}.` : 'No source is named: unverified.';
 }
 
 function formulaWords({ limits }: ItemResult): string {
@@ -84,9 +82,4 @@ function formulaWords({ limits }: ItemResult): string {
 
 function entriesWords(count: number): string {
   return count === 1 ? 'The entry it rests on' : `The ${count} entries it rests on`;
-}
-
-function computedWords({ computedAt, engineVersion, version, garage }: CarView): string {
-  if (computedAt === null) return 'Not worked out yet.';
-  return `Worked out on ${momentWords(computedAt, garage.zone)}, from state ${version} of this car’s log, by version ${engineVersion ?? 'unknown'} of the reckoning.`;
 }

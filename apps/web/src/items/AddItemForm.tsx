@@ -1,6 +1,6 @@
 'use client';
 
-import { useMutation, useSuspenseQuery } from '@tanstack/react-query';
+import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useForm } from 'react-hook-form';
 import { newId } from '../client/make-id.ts';
@@ -12,22 +12,21 @@ import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import { ItemParts } from './ItemParts.tsx';
 import { emptyItem, type ItemFields, readItem } from './item-fields.ts';
+import { type Owned, ownerId } from './owned.ts';
 import { useWritten } from './use-written.ts';
 
-type AddItemFormProps = { garageId: string; carId: string };
-
-/** Puts a car's next item under watch. */
-export function AddItemForm({ garageId, carId }: AddItemFormProps) {
+/** Puts the next item of a car or a piece of gear under watch. */
+export function AddItemForm({ owned }: { owned: Owned }) {
   const trpc = useTRPC();
-  const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions({ garageId, carId }));
-  const { unit } = view.car;
+  const { unit, garage, owner } = owned;
+  const garageId = garage.id;
   const form = useForm<ItemFields>({ defaultValues: emptyItem(unit) });
-  const forget = useDraft(`item-add:${carId}`, form);
+  const forget = useDraft(`item-add:${ownerId(owner)}`, form);
   const [asked, setAsked] = useState(false);
   const wrong = useLocalTrouble(form, asked, readItem);
   const add = useCommand(garageId, useMutation(trpc.item.add.mutationOptions()).mutateAsync);
   const remove = useMutation(trpc.item.remove.mutationOptions());
-  const { written, toCar } = useWritten(garageId, carId);
+  const { written, toOwner } = useWritten(owned);
   // made once: pressed again after no answer, the same item is meant
   const [itemId] = useState(newId);
 
@@ -35,7 +34,7 @@ export function AddItemForm({ garageId, carId }: AddItemFormProps) {
     const read = readItem(fields);
     setAsked(true);
     if ('problems' in read) return add.clear();
-    const saved = await add.send({ carId, itemId, item: read.item });
+    const saved = await add.send({ ...owner, itemId, item: read.item });
     if (!saved) return;
     forget();
     const undoing = {
@@ -61,7 +60,7 @@ export function AddItemForm({ garageId, carId }: AddItemFormProps) {
           <Button
             onClick={() => {
               forget();
-              toCar();
+              toOwner();
             }}
           >
             Leave without saving
@@ -69,7 +68,13 @@ export function AddItemForm({ garageId, carId }: AddItemFormProps) {
         </>
       }
     >
-      <ItemParts form={form} errors={trouble?.fields ?? {}} unit={unit} onMoved={add.clear} />
+      <ItemParts
+        form={form}
+        errors={trouble?.fields ?? {}}
+        unit={unit}
+        today={garage.today}
+        onMoved={add.clear}
+      />
     </Form>
   );
 }

@@ -2,7 +2,7 @@
 
 import type { ItemView } from '@quartermark/api/client';
 import { type ItemInput, itemInput } from '@quartermark/engine/log';
-import { useMutation, useSuspenseQuery } from '@tanstack/react-query';
+import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useForm } from 'react-hook-form';
 import { newId } from '../client/make-id.ts';
@@ -16,39 +16,36 @@ import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import { ItemParts } from './ItemParts.tsx';
 import { type ItemFields, itemFields, readItem } from './item-fields.ts';
 import { itemLines } from './item-lines.ts';
+import type { Owned } from './owned.ts';
 import { RemoveItem } from './RemoveItem.tsx';
 import { useWritten } from './use-written.ts';
 import { versionRows } from './version-rows.ts';
 
-type ChangeItemFormProps = { garageId: string; carId: string; itemId: string };
+type ChangeItemFormProps = { owned: Owned; itemId: string };
 
-/** Changes an item, or takes it off the car's list. What others save meanwhile is never overwritten unseen. */
-export function ChangeItemForm({ garageId, carId, itemId }: ChangeItemFormProps) {
-  const trpc = useTRPC();
-  const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions({ garageId, carId }));
-  const standing = view.items.find(({ id }) => id === itemId);
+/** Changes an item, or takes it off the list. What others save meanwhile is never overwritten unseen. */
+export function ChangeItemForm({ owned, itemId }: ChangeItemFormProps) {
+  const standing = owned.items.find(({ id }) => id === itemId);
   // what the form was opened with: it stays the same while the page is kept up to date
   const [opened] = useState(standing);
   if (!opened)
     return (
-      <Notice tone="alarm">
-        This item is no longer on the car’s list. Go back to the car and choose again.
-      </Notice>
+      <Notice tone="alarm">This item is no longer on the list. Go back and choose again.</Notice>
     );
   return (
     <>
-      <Opened garageId={garageId} carId={carId} opened={opened} />
-      {standing ? <RemoveItem view={view} standing={standing} /> : null}
+      <Opened owned={owned} opened={opened} />
+      {standing ? <RemoveItem owned={owned} standing={standing} /> : null}
     </>
   );
 }
 
-type OpenedProps = { garageId: string; carId: string; opened: ItemView };
+type OpenedProps = { owned: Owned; opened: ItemView };
 
-function Opened({ garageId, carId, opened }: OpenedProps) {
+function Opened({ owned, opened }: OpenedProps) {
   const trpc = useTRPC();
-  const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions({ garageId, carId }));
-  const { unit } = view.car;
+  const { unit, garage } = owned;
+  const garageId = garage.id;
   const form = useForm<ItemFields>({
     defaultValues: itemFields(opened.item, opened.revision, unit),
   });
@@ -57,7 +54,7 @@ function Opened({ garageId, carId, opened }: OpenedProps) {
   const wrong = useLocalTrouble(form, asked, readItem);
   const { mutateAsync } = useMutation(trpc.item.change.mutationOptions());
   const change = useCommand(garageId, mutateAsync);
-  const { written, toCar } = useWritten(garageId, carId);
+  const { written, toOwner } = useWritten(owned);
   const conflict = change.trouble?.refusal?.conflict;
   const newest = conflict ? itemInput.safeParse(conflict.body).data : undefined;
 
@@ -81,7 +78,7 @@ function Opened({ garageId, carId, opened }: OpenedProps) {
       <BothVersions
         rows={versionRows(mineLines(form.getValues()), itemLines(newest))}
         newest={conflict}
-        zone={view.garage.zone}
+        zone={garage.zone}
         busy={change.busy}
         onNewest={() => {
           form.reset(itemFields(newest, conflict.revision, unit));
@@ -111,7 +108,7 @@ function Opened({ garageId, carId, opened }: OpenedProps) {
           <Button
             onClick={() => {
               forget();
-              toCar();
+              toOwner();
             }}
           >
             Leave without saving
@@ -119,7 +116,13 @@ function Opened({ garageId, carId, opened }: OpenedProps) {
         </>
       }
     >
-      <ItemParts form={form} errors={trouble?.fields ?? {}} unit={unit} onMoved={change.clear} />
+      <ItemParts
+        form={form}
+        errors={trouble?.fields ?? {}}
+        unit={unit}
+        today={garage.today}
+        onMoved={change.clear}
+      />
       {both}
     </Form>
   );

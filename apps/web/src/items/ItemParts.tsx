@@ -4,27 +4,41 @@ import type { ItemInput } from '@quartermark/engine/log';
 import type { UseFormReturn } from 'react-hook-form';
 import { SelectField, TextField } from '../components/index.ts';
 import { FormPair, FormSection } from '../forms/Form.tsx';
+import { AtOnce } from './AtOnce.tsx';
 import { HardUse } from './HardUse.tsx';
 import type { ItemFields } from './item-fields.ts';
 import { LastDone } from './LastDone.tsx';
 import { LimitRows } from './LimitRows.tsx';
+import { Source } from './Source.tsx';
+import { ROLE_WORDS } from './use-words.ts';
 
-const ROLE_OPTIONS: readonly { value: ItemInput['role']; words: string }[] = [
-  { value: 'other', words: 'Anything else' },
-  { value: 'engineOil', words: 'The engine oil' },
-  { value: 'oilFilter', words: 'The oil filter' },
+const ROLES: readonly ItemInput['role'][] = [
+  'other',
+  'engineOil',
+  'oilFilter',
+  'brakeFluid',
+  'pads',
+  'tyres',
+  'wheelFasteners',
 ];
+const ROLE_OPTIONS = ROLES.map((value) => ({ value, words: capital(ROLE_WORDS[value]) }));
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
 
 type ItemPartsProps = {
   form: UseFormReturn<ItemFields>;
   errors: Record<string, string>;
-  /** unit of the car's odometer */
+  /** what distances are typed in */
   unit: 'km' | 'mi';
+  /** of the garage, `YYYY-MM-DD` */
+  today: string;
   onMoved: () => void;
 };
 
 /** The fields of an item, the same for a new one and for a change. */
-export function ItemParts({ form, errors, unit, onMoved }: ItemPartsProps) {
+export function ItemParts({ form, errors, unit, today, onMoved }: ItemPartsProps) {
   const rows = { form, errors, unit, onMoved };
   return (
     <>
@@ -50,16 +64,10 @@ export function ItemParts({ form, errors, unit, onMoved }: ItemPartsProps) {
         <p>From the manual. With several, whichever is reached first decides.</p>
         <LimitRows {...rows} name="limits" path="item.limits" />
         <HardUse {...rows} />
-        <TextField
-          label="Whose values these are"
-          hint="Such as the page of the manual. Left empty, they are your own."
-          optional
-          autoComplete="off"
-          error={errors['item.source']}
-          {...form.register('source')}
-        />
+        <Source form={form} error={errors['item.source']} />
       </FormSection>
-      <LastDone form={form} errors={errors} />
+      <LastDone form={form} errors={errors} today={today} />
+      <AtOnce form={form} errors={errors} />
       <FormSection title="In good time">
         <FormPair>
           <TextField

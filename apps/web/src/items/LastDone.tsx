@@ -14,10 +14,14 @@ const UNITS = [
   { value: 'mi', words: 'miles' },
 ] as const;
 
-type LastDoneProps = { form: UseFormReturn<ItemFields>; errors: Record<string, string> };
+type PartProps = { form: UseFormReturn<ItemFields>; errors: Record<string, string> };
+type LastDoneProps = PartProps & {
+  /** of the garage, `YYYY-MM-DD` */
+  today: string;
+};
 
 /** When the item was last known to be good: what everything is counted from. */
-export function LastDone({ form, errors }: LastDoneProps) {
+export function LastDone({ form, errors, today }: LastDoneProps) {
   const last = useWatch({ control: form.control, name: 'last' });
   return (
     <FormSection title="Last done">
@@ -44,11 +48,44 @@ export function LastDone({ form, errors }: LastDoneProps) {
           not on record and never as good.
         </p>
       )}
+      <DueNow form={form} errors={errors} today={today} />
     </FormSection>
   );
 }
 
-function When({ form, errors }: LastDoneProps) {
+function DueNow({ form, errors, today }: LastDoneProps) {
+  const now = useWatch({ control: form.control, name: 'atOnce.due.now' });
+  return (
+    <>
+      <Controller
+        control={form.control}
+        name="atOnce.due.now"
+        render={({ field }) => (
+          <Tick
+            label="Treat as due now"
+            hint="It stays due until it is done on that day or later, whatever the limits say."
+            name={field.name}
+            checked={field.value}
+            onChange={(on) => {
+              field.onChange(on);
+              if (on && form.getValues('atOnce.due.since') === '')
+                form.setValue('atOnce.due.since', today, { shouldDirty: true });
+            }}
+          />
+        )}
+      />
+      {now ? (
+        <DateField
+          label="Due since"
+          error={errors['item.dueSince']}
+          {...form.register('atOnce.due.since')}
+        />
+      ) : null}
+    </>
+  );
+}
+
+function When({ form, errors }: PartProps) {
   return (
     <>
       <FormPair>

@@ -25,6 +25,9 @@ const oil: ItemInput = itemInput.parse({
     odometer: { text: '38,412', unit: 'mi' },
     historyComplete: true,
   },
+  once: true,
+  dueSince: '2026-06-01',
+  triggers: { incidents: ['overRev', 'softPedal'], oilHotterThanC: 140, wheelsOff: true },
   warnDays: 21,
   leadDays: 12,
   source: "maker's manual, page 214",
@@ -133,4 +136,15 @@ test('readItem() asks which use is hard, and for a share that can be reached', (
     'item.severe.share',
   ]);
   expect(problemsOf(filled({ hardUse: { ...hard, percent: '100' } }))).toEqual({});
+});
+
+test('readItem() asks since when an item is due, and reads how hot the oil may get', () => {
+  const empty = emptyItem('km').atOnce;
+  const problems = problemsOf(
+    filled({ atOnce: { ...empty, due: { now: true, since: '' }, oilHotterThan: 'hot' } }),
+  );
+  expect(problems['item.dueSince']).toContain('since when');
+  expect(problems['item.triggers.oilHotterThanC']).toContain('"hot" is not a number');
+  const item = itemOf(filled({ atOnce: { ...empty, oilHotterThan: '137,5' } }));
+  expect(item.triggers).toEqual({ oilHotterThanC: 137.5 });
 });

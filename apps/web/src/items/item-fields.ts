@@ -5,6 +5,7 @@ import {
   USE_CLASSES,
   type UseClass,
 } from '@quartermark/engine/log';
+import { type AtOnceFields, atOnceFields, noAtOnce, readAtOnce } from './at-once-fields.ts';
 import {
   emptyLimit,
   type LimitFields,
@@ -36,6 +37,7 @@ export type ItemFields = {
     odometer: { text: string; unit: 'km' | 'mi' };
     historyComplete: boolean;
   };
+  atOnce: AtOnceFields;
   warnDays: string;
   leadDays: string;
   source: string;
@@ -49,7 +51,7 @@ const USUAL_HARD_USE: Record<UseClass, boolean> = {
   autocross: true,
 };
 
-/** @param unit of the car's odometer */
+/** @param unit what distances are typed in */
 export function emptyItem(unit: 'km' | 'mi'): ItemFields {
   return {
     baseRevision: 0,
@@ -66,13 +68,14 @@ export function emptyItem(unit: 'km' | 'mi'): ItemFields {
     },
     last: 'notOnRecord',
     lastDone: { on: '', time: '', odometer: { text: '', unit }, historyComplete: false },
+    atOnce: noAtOnce(),
     warnDays: '14',
     leadDays: '0',
     source: '',
   };
 }
 
-/** A stored item as its form shows it. @param unit of the car's odometer */
+/** A stored item as its form shows it. @param unit what distances are typed in */
 export function itemFields(item: ItemInput, revision: number, unit: 'km' | 'mi'): ItemFields {
   const empty = emptyItem(unit);
   const { severe, baseline } = item;
@@ -100,6 +103,7 @@ export function itemFields(item: ItemInput, revision: number, unit: 'km' | 'mi')
           historyComplete: baseline.historyComplete ?? false,
         }
       : empty.lastDone,
+    atOnce: atOnceFields(item),
     warnDays: String(item.warnDays),
     leadDays: String(item.leadDays),
     source: item.source ?? '',
@@ -155,6 +159,7 @@ export function readItem(fields: ItemFields): { item: ItemDraft } | { problems: 
   const limits = fields.limits.map((limit, at) => readLimit(limit, `item.limits.${at}`, problems));
   const severe = readHardUse(fields, problems);
   const baseline = readLastDone(fields, problems);
+  const atOnce = readAtOnce(fields.atOnce, problems);
   const days = (typed: string, path: string) =>
     typed.trim() === '' ? undefined : readField(typed, path, problems, true);
   const warnDays = days(fields.warnDays, 'item.warnDays');
@@ -167,6 +172,7 @@ export function readItem(fields: ItemFields): { item: ItemDraft } | { problems: 
       limits,
       ...severe,
       ...baseline,
+      ...atOnce,
       ...(warnDays === undefined ? {} : { warnDays }),
       ...(leadDays === undefined ? {} : { leadDays }),
       ...(fields.source.trim() === '' ? {} : { source: fields.source }),

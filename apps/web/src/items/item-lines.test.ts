@@ -31,9 +31,22 @@ test('itemLines() says every part of an item in words, figures of the odometer a
     Limits: '10,000 km (circuits × 4), 12 months',
     'Hard use': 'circuits, drag strip, from 25 % of the usual limit in distance: 5,000 km',
     'Last done': '1 May 2026, at 41,000 km on the odometer, all use since then is in the log',
+    'Done once': 'no, it comes again',
+    'Due since': 'not said',
+    'Due at once after': 'nothing',
     'Tell me before': '14 days',
     'Days to get the parts': '0',
-    'Whose values': 'your own',
+    'Whose values': 'unverified',
+  });
+});
+
+test('itemLines() says what makes an item due at once, and that it is done once', () => {
+  const triggers = { incidents: ['overRev' as const], oilHotterThanC: 140, wheelsOff: true };
+  expect(wordsOf({ ...oil, once: true, dueSince: '2026-06-01', triggers })).toMatchObject({
+    'Done once': 'yes, then it is over',
+    'Due since': '1 June 2026',
+    'Due at once after':
+      'over-rev, oil hotter than 140 °C, wheels off and not on record as torqued',
   });
 });
 

@@ -1,20 +1,10 @@
 import { formatDay, formatNumber, limitWords } from '@quartermark/engine/display';
 import type { ItemInput, Limit } from '@quartermark/engine/log';
 import { USE_CLASSES } from '@quartermark/engine/log';
-import { USE_NAME } from './use-words.ts';
+import { INCIDENT_NAME, ROLE_WORDS, USE_NAME } from './use-words.ts';
 
 /** One thing that can be said of a thing in one version, to be set beside another version. */
 export type VersionLine = { label: string; words: string };
-
-export const ROLE_WORDS: Readonly<Record<ItemInput['role'], string>> = {
-  engineOil: 'the engine oil',
-  oilFilter: 'the oil filter',
-  brakeFluid: 'the brake fluid',
-  pads: 'brake pads',
-  tyres: 'tyres',
-  wheelFasteners: 'the wheel fasteners',
-  other: 'anything else',
-};
 
 function weighted(limit: Limit): string {
   const weights = 'weights' in limit ? (limit.weights ?? {}) : {};
@@ -47,6 +37,15 @@ function lastDone({ baseline }: ItemInput): string {
     .join(', ');
 }
 
+function atOnce({ triggers }: ItemInput): string {
+  const parts = [
+    ...(triggers?.incidents ?? []).map((sort) => INCIDENT_NAME[sort].toLowerCase()),
+    triggers?.oilHotterThanC === undefined ? '' : `oil hotter than ${triggers.oilHotterThanC} °C`,
+    triggers?.wheelsOff ? 'wheels off and not on record as torqued' : '',
+  ].filter((part) => part !== '');
+  return parts.length === 0 ? 'nothing' : parts.join(', ');
+}
+
 /** An item in words, a line for each thing a form can change. */
 export function itemLines(item: ItemInput): VersionLine[] {
   return [
@@ -55,8 +54,11 @@ export function itemLines(item: ItemInput): VersionLine[] {
     { label: 'Limits', words: item.limits.map(weighted).join(', ') },
     { label: 'Hard use', words: hardUse(item) },
     { label: 'Last done', words: lastDone(item) },
+    { label: 'Done once', words: item.once ? 'yes, then it is over' : 'no, it comes again' },
+    { label: 'Due since', words: item.dueSince ? formatDay(item.dueSince) : 'not said' },
+    { label: 'Due at once after', words: atOnce(item) },
     { label: 'Tell me before', words: `${item.warnDays} days` },
     { label: 'Days to get the parts', words: String(item.leadDays) },
-    { label: 'Whose values', words: item.source ?? 'your own' },
+    { label: 'Whose values', words: item.source ?? 'unverified' },
   ];
 }

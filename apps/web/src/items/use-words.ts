@@ -1,4 +1,4 @@
-import type { Measure, UseClass } from '@quartermark/engine/log';
+import type { IncidentSort, ItemInput, Measure, UseClass } from '@quartermark/engine/log';
 
 export const USE_NAME: Readonly<Record<UseClass, string>> = {
   road: 'Road',
@@ -23,4 +23,25 @@ export const MEASURE_ONE: Readonly<Record<'hours' | 'sessions' | 'launches', str
   hours: 'hour',
   sessions: 'session',
   launches: 'launch',
+};
+
+/** What an item is to the models: what renews it, and what it is told by. */
+export const ROLE_WORDS: Readonly<Record<ItemInput['role'], string>> = {
+  engineOil: 'the engine oil',
+  oilFilter: 'the oil filter',
+  brakeFluid: 'the brake fluid',
+  pads: 'brake pads',
+  tyres: 'tyres',
+  wheelFasteners: 'wheel bolts or nuts',
+  other: 'anything else',
+};
+
+export const INCIDENT_NAME: Readonly<Record<IncidentSort, string>> = {
+  off: 'Off the track or road',
+  contact: 'Contact',
+  overRev: 'Over-rev',
+  softPedal: 'Soft brake pedal',
+  overheating: 'Overheating',
+  warningLamp: 'Warning lamp',
+  lowOilPressure: 'Low oil pressure',
 };

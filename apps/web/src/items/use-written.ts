@@ -6,47 +6,71 @@ import type { Route } from 'next';
 import { useRouter } from 'next/navigation';
 import { useCallback } from 'react';
 import { useAfterSave } from '../client/AfterSave.tsx';
+import { refusalWords } from '../client/refusal-words.ts';
 import { useTRPC } from '../client/trpc.ts';
+import { useToast } from '../components/index.ts';
+import { type Owned, type Owner, ownerId } from './owned.ts';
+
+/** Where to go, and whose answers are old, once something of it was saved. */
+type Place = { garage: { id: string }; owner: Owner; href: string };
 
 /**
- * What follows once an item or the car itself is saved: it is said, with the way back, the car is asked
- * anew, and its page opens.
+ * What follows once an item, a car or a piece of gear is saved: it is said, with the way back, its
+ * answers are asked anew, and its page opens.
  *
- * @returns written: takes the server's answer and the way back; `refresh` asks the car anew
+ * @returns written: takes the server's answer and the way back; `refresh` asks its page anew
  */
-export function useWritten(garageId: string, carId: string) {
+export function useWritten({ garage, owner, href }: Place | Owned) {
+  const garageId = garage.id;
   const trpc = useTRPC();
   const client = useQueryClient();
   const router = useRouter();
-  const afterSave = useAfterSave();
+  const say = useSaid();
+  const id = ownerId(owner);
+  const ofCar = 'carId' in owner;
 
   const refresh = useCallback(async () => {
-    await client.invalidateQueries({ queryKey: trpc.car.view.queryKey({ garageId, carId }) });
+    if (!ofCar) return client.invalidateQueries({ queryKey: trpc.gear.pathKey() });
+    await client.invalidateQueries({ queryKey: trpc.car.view.queryKey({ garageId, carId: id }) });
     void client.invalidateQueries({ queryKey: trpc.garage.overview.pathKey() });
-  }, [client, trpc, garageId, carId]);
+  }, [client, trpc, garageId, ofCar, id]);
 
-  const toCar = useCallback(
-    () => router.push(`/g/${garageId}/car/${carId}` as Route),
-    [router, garageId, carId],
-  );
+  const toOwner = useCallback(() => router.push(href as Route), [router, href]);
 
   const written = useCallback(
-    async ({ id, revision, version }: Written, undo: () => Promise<unknown>) => {
-      afterSave({
-        carId,
-        entryId: id,
-        revision,
-        version,
-        undo: async () => {
-          await undo();
-          await refresh();
-        },
+    async (answer: Written, undo: () => Promise<unknown>) => {
+      say(answer, ofCar ? id : null, async () => {
+        await undo();
+        await refresh();
       });
       await refresh();
-      toCar();
+      toOwner();
     },
-    [afterSave, refresh, toCar, carId],
+    [say, refresh, toOwner, ofCar, id],
   );
 
-  return { written, refresh, toCar };
+  return { written, refresh, toOwner };
+}
+
+/** A car's figures follow and are told when they come; those of gear are worked out as they are asked. */
+function useSaid() {
+  const afterSave = useAfterSave();
+  const toast = useToast();
+  return useCallback(
+    ({ id, revision, version }: Written, carId: string | null, undo: () => Promise<void>) => {
+      if (carId !== null) return afterSave({ carId, entryId: id, revision, version, undo });
+      const name = `saved:${id}`;
+      const run = async () => {
+        try {
+          await undo();
+          toast({ id: `${name}:undone`, words: 'Undone.' });
+        } catch (error) {
+          const detail = refusalWords(error).message;
+          toast({ id: `${name}:undone`, tone: 'alarm', words: 'Not undone.', detail });
+        }
+      };
+      toast({ id: name, words: 'Saved.', undo: { run: () => void run() } });
+    },
+    [afterSave, toast],
+  );
 }

@@ -3,7 +3,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { PageAnswer } from '../../../../../../../components/index.ts';
 import { Page } from '../../../../../../../frame/Page.tsx';
-import { ChangeItemForm } from '../../../../../../../items/ChangeItemForm.tsx';
+import { ChangeCarItem } from '../../../../../../../items/CarItemForms.tsx';
 import { answers, ask, orNotFound, pageCache } from '../../../../../../../server/ask.ts';
 
 type ChangeItemProps = {
@@ -33,7 +33,7 @@ export default async function ChangeItem(props: ChangeItemProps) {
         <PageAnswer about={`${view.car.name}: ${standing.item.name}`}>
           Its limits, and when it was last done.
         </PageAnswer>
-        <ChangeItemForm garageId={view.garage.id} carId={view.carId} itemId={standing.id} />
+        <ChangeCarItem garageId={view.garage.id} carId={view.carId} itemId={standing.id} />
       </Page>
     </HydrationBoundary>
   );

@@ -2,7 +2,7 @@ import { HydrationBoundary } from '@tanstack/react-query';
 import type { Metadata } from 'next';
 import { PageAnswer } from '../../../../../../../components/index.ts';
 import { Page } from '../../../../../../../frame/Page.tsx';
-import { AddItemForm } from '../../../../../../../items/AddItemForm.tsx';
+import { AddCarItem } from '../../../../../../../items/CarItemForms.tsx';
 import { answers, ask, orNotFound, pageCache } from '../../../../../../../server/ask.ts';
 
 export const metadata: Metadata = { title: 'Add an item' };
@@ -18,7 +18,7 @@ export default async function AddItem({ params }: AddItemProps) {
     <HydrationBoundary state={answers()}>
       <Page width="narrow">
         <PageAnswer about={car.name}>What runs out, and after how much?</PageAnswer>
-        <AddItemForm garageId={garageId} carId={carId} />
+        <AddCarItem garageId={garageId} carId={carId} />
       </Page>
     </HydrationBoundary>
   );
