@@ -1,0 +1,45 @@
+import type { GearRow } from '@quartermark/api/client';
+import type { Route } from 'next';
+import Link from 'next/link';
+import { StateWord } from '../components/index.ts';
+import styles from './GearLine.module.css';
+import { standsLines, watchedOf } from './gear-facts.ts';
+import { sortName } from './gear-words.ts';
+
+function nothingWords({ analysis }: GearRow): string {
+  return analysis ? 'Nothing is watched on it yet.' : 'Not worked out: a log could not be read.';
+}
+
+type GearLineProps = { row: GearRow; garageId: string; unit: 'km' | 'mi' };
+
+/** One set, tool or person of the list: where it is, what runs out first, how thin and how bedded. */
+export function GearLine({ row, garageId, unit }: GearLineProps) {
+  const { gearId, gear } = row;
+  const [first] = watchedOf(row, unit);
+  return (
+    <li className={styles.row}>
+      <h3>
+        <Link
+          href={`/g/${garageId}/gear/${gearId}` as Route}
+          prefetch={false}
+          className={styles.link}
+        >
+          {gear.name}
+        </Link>
+        <span className={styles.sort}>{sortName(gear)}</span>
+      </h3>
+      <p className={styles.state}>
+        {first ? (
+          <StateWord
+            kind={first.words.mark}
+            words={`${first.item.item.name}: ${first.words.word.toLowerCase()}`}
+            detail={first.words.detail}
+          />
+        ) : (
+          nothingWords(row)
+        )}
+      </p>
+      <p className={styles.lines}>{standsLines(row, unit).join(' ')}</p>
+    </li>
+  );
+}
