@@ -28,16 +28,19 @@ function ownName(item: string, gear: string): string {
   return /^\p{Lu}\p{Ll}/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 }
 
+/** The state as it follows the name of the item: " overdue since ...", ", 4 sessions left". */
 function stateWords(result: ItemResult, item: ItemFacts | undefined, unit: DistanceUnit): Told {
   const { mark, word, detail } = itemWords(result, item, unit, false);
   const { day, remaining } = laneItem(result, item);
-  const byCalendar = day !== null && remaining === null;
-  if (mark === 'overdue' && byCalendar) return { mark, words: `overdue since ${formatDay(day)}` };
-  if (mark === 'dueSoon' && byCalendar) return { mark, words: `due by ${formatDay(day)}` };
-  if (mark === 'noDate' && byCalendar) return { mark, words: `good until ${formatDay(day)}` };
-  const said = word.charAt(0).toLowerCase() + word.slice(1);
-  const needsDetail = mark === 'overdue' || mark === 'dueSoon' || mark === 'atLeast';
-  return { mark, words: needsDetail && detail !== '' ? `${said}, ${detail}` : said };
+  if (day !== null && remaining === null) {
+    if (mark === 'overdue') return { mark, words: ` overdue since ${formatDay(day)}` };
+    if (mark === 'dueSoon') return { mark, words: ` due by ${formatDay(day)}` };
+    if (mark === 'noDate') return { mark, words: ` good until ${formatDay(day)}` };
+  }
+  const said = `${word.charAt(0).toLowerCase()}${word.slice(1)}`.replace(/, no date yet$/, '');
+  if (mark === 'notOnRecord') return { mark, words: ` ${said}` };
+  if (mark === 'noDate' || detail === '') return { mark, words: `, ${said}` };
+  return { mark, words: mark === 'overdue' ? ` ${said}, ${detail}` : `, ${said}, ${detail}` };
 }
 
 function tell({ name, items, analysis, unit }: GearFacts): Told[] {
@@ -48,7 +51,7 @@ function tell({ name, items, analysis, unit }: GearFacts): Told[] {
     .map(({ result }) => {
       const item = byId.get(result.id);
       const { mark, words } = stateWords(result, item, unit);
-      return { mark, words: `${ownName(item?.name ?? result.id, name)} ${words}` };
+      return { mark, words: `${ownName(item?.name ?? result.id, name)}${words}` };
     });
 }
 

@@ -40,6 +40,8 @@ const season: Drafted[] = [
 test('positionWords() names the axle, the corners, or what was written', () => {
   expect(positionWords(['REAR'])).toBe('the rear axle');
   expect(positionWords(['front axle'])).toBe('the front axle');
+  expect(positionWords(['rear', 'Front axle'])).toBe('both axles');
+  expect(positionWords(['front', 'front'])).toBe('front and front');
   expect(positionWords(['frontLeft', 'rearRight'])).toBe('front left and rear right');
   expect(positionWords(['all four'])).toBe('all four');
   expect(positionWords([])).toBe('');
@@ -54,6 +56,12 @@ describe('fittedLine()', () => {
     );
     expect(fittedLine({ ...on, positions: [] }, lifeOf(pads, season), 'mi')).toBe(
       'On Blue coupé since 3 May 2026, 14 sessions, 771 mi.',
+    );
+  });
+
+  it('says so where nothing was done there yet', () => {
+    expect(fittedLine(on, lifeOf(pads, season.slice(0, 2)), 'km')).toBe(
+      'On the rear axle of Blue coupé since 3 May 2026, no use on record there yet.',
     );
   });
 
@@ -76,6 +84,9 @@ test('lifeLine() tells totals from lower bounds and from nothing', () => {
   );
   expect(lifeLine(lifeOf({ ...pads, condition: 'used' }, []), 'km')).toBe(
     'What it has done so far is not known.',
+  );
+  expect(lifeLine(lifeOf(pads, season.slice(0, 2)), 'km')).toBe(
+    'No use on record yet, since it was new on 3 May 2026.',
   );
 });
 
@@ -198,7 +209,13 @@ describe('gearAnswer()', () => {
     expect(said(pads, [look(10)], season)).toBe(
       'Track pads: look overdue, 10 sessions reached on 10 May 2026, 4 sessions over and not bedded yet.',
     );
-    expect(said(pads, [look(20)], [])).toMatch(/look not on record/);
+    expect(said(pads, [look(20)], [])).toBe('Track pads: look not on record.');
+    const tyres: GearDraft = { ...pads, name: 'Track set', sort: 'tyreSet' };
+    expect(said(tyres, [look(20)], season)).toBe('Track set: look, 6 sessions left.');
+    const used: GearDraft = { ...tyres, condition: 'used' };
+    expect(said(used, [{ ...look(20), baseline: { on: '2026-01-01' } }], season)).toBe(
+      'Track set: look, at least 14 sessions, history incomplete; the limit is 20 sessions.',
+    );
   });
 });
 

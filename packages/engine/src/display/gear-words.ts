@@ -11,11 +11,15 @@ const POSITION_WORDS: Readonly<Record<string, string>> = {
   rearright: 'rear right',
 };
 
-/** Where on a car, in words: "the rear axle", "front left and front right"; empty where nobody said. */
+const BOTH = ['front', 'rear'];
+
+/** Where on a car, in words: "the rear axle", "both axles", "front left and front right"; empty where nobody said. */
 export function positionWords(positions: readonly string[]): string {
   const said = positions.map((text) => POSITION_WORDS[text.toLowerCase()] ?? text);
   const axle = said.length === 1 ? /^(front|rear)(?: axle)?$/i.exec(said[0] ?? '') : null;
   if (axle?.[1] !== undefined) return `the ${axle[1].toLowerCase()} axle`;
+  const plain = said.map((text) => text.toLowerCase().replace(/ axle$/, '')).sort();
+  if (plain.length === 2 && plain.every((text, index) => text === BOTH[index])) return 'both axles';
   return listWords(said, 5);
 }
 
@@ -42,7 +46,9 @@ export function fittedLine(on: FittedTo | null, life: ComponentLife, unit: Dista
   const since = `${where} since ${formatDay(on.since)}`;
   const done = life.sinceFitted;
   if (done === null) return `${since}.`;
-  return `${since}, ${amounts(done.sessions, done.distanceKm, done.launches, unit)}.`;
+  const { sessions, distanceKm, launches } = done;
+  if (sessions + distanceKm + launches === 0) return `${since}, no use on record there yet.`;
+  return `${since}, ${amounts(sessions, distanceKm, launches, unit)}.`;
 }
 
 function amounts(sessions: number, km: number, launches: number, unit: DistanceUnit): string {
@@ -58,17 +64,20 @@ export function lifeLine(life: ComponentLife, unit: DistanceUnit): string {
   const { sessions, distanceKm, launches } = life;
   if (sessions.amount === null || distanceKm.amount === null)
     return 'What it has done so far is not known.';
-  const done = amounts(sessions.amount, distanceKm.amount, launches.amount ?? 0, unit);
+  const used = sessions.amount + distanceKm.amount + (launches.amount ?? 0) > 0;
+  const done = used
+    ? amounts(sessions.amount, distanceKm.amount, launches.amount ?? 0, unit)
+    : 'no use on record yet';
   const totals: LifeTotal[] = [sessions, distanceKm, launches];
   if (totals.every(({ known }) => known)) {
     const since = life.newSince === null ? '' : `, since it was new on ${formatDay(life.newSince)}`;
-    return `In all ${done}${since}.`;
+    return used ? `In all ${done}${since}.` : `${capital(done)}${since}.`;
   }
   const why =
     life.newSince === null
       ? 'what it did before is not in the log'
       : 'some of its use is not in the log';
-  return `At least ${done}: ${why}.`;
+  return used ? `At least ${done}: ${why}.` : `${capital(done)}: ${why}.`;
 }
 
 /** What a screen says of the bedding of pads and discs, and whether somebody has to do something. */
