@@ -34,7 +34,7 @@ export type Command = Ask & {
   commandId: string;
   garageId: string;
   entryId: string;
-  /** instant by the garage's clock, ISO */
+  /** instant by this phone's clock, ISO: only tells whether it waited; the entry has the garage's day */
   madeAt: string;
   state: CommandState;
   /** how often the server was asked for it */

@@ -182,7 +182,9 @@ export async function undoRecord(
   const found = await commands.get(order);
   const gone = found !== undefined && !found.mayBeDone;
   if (gone) {
-    await commands.delete(order);
+    // with what was changed on it since
+    for (const key of await commands.index('entryId').getAllKeys(entry.id))
+      await commands.delete(key);
     await dropPhotos(tx.objectStore('photos'), entry.id);
   } else {
     const removal = {

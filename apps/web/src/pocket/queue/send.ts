@@ -40,7 +40,7 @@ type Outcome =
  * the entry. Stops where no answer comes; a refused one stays behind, and what concerns other entries
  * goes on.
  *
- * @param nowMs the garage's clock
+ * @param nowMs this phone's clock
  * @param changed told after each step, so that screens follow
  */
 export async function sendLine(
@@ -69,7 +69,7 @@ async function sendOne(
   nowMs: number,
 ): Promise<'next' | 'passOver' | 'signedOut' | 'noSignal'> {
   const { order } = command;
-  const queued = command.tries > 0 || nowMs - Date.parse(command.madeAt) > AT_ONCE_MS;
+  const queued = command.tries > 0 || Math.abs(nowMs - Date.parse(command.madeAt)) > AT_ONCE_MS;
   const marked = await markSending(db, order);
   // another tab has settled it
   if (marked === null) return 'next';

@@ -1,0 +1,26 @@
+'use client';
+
+import { useQueryClient } from '@tanstack/react-query';
+import { useEffect, useRef } from 'react';
+import { useTRPC, useTRPCClient } from '../client/trpc.ts';
+import { doorsOf } from './queue/doors.ts';
+import { keeper } from './queue/keeper.ts';
+import { useLine } from './queue/use-line.ts';
+
+/** Sends what waits in this browser, on whichever page there is signal; shows nothing. */
+export function PocketLine() {
+  const client = useTRPCClient();
+  useEffect(() => keeper.start(doorsOf(client)), [client]);
+
+  const trpc = useTRPC();
+  const cache = useQueryClient();
+  const { commands } = useLine();
+  const before = useRef(0);
+  useEffect(() => {
+    if (commands.length < before.current)
+      for (const queryKey of [trpc.car.pathKey(), trpc.entry.pathKey(), trpc.garage.pathKey()])
+        void cache.invalidateQueries({ queryKey });
+    before.current = commands.length;
+  }, [commands.length, cache, trpc]);
+  return null;
+}
