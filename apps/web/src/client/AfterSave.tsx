@@ -19,7 +19,8 @@ import { useTRPC } from './trpc.ts';
 
 /** What the server answered to a saved entry. */
 export type Saved = {
-  carId: string;
+  /** null for what is about no car: nothing follows it */
+  carId: string | null;
   entryId: string;
   revision: number;
   /** the car's input version that holds the entry */
@@ -30,7 +31,7 @@ export type Saved = {
   words?: string;
 };
 
-type Waiting = Saved & { before: CarView | null };
+type Waiting = Saved & { carId: string; before: CarView | null };
 
 const AfterSaveContext = createContext<((saved: Saved) => void) | null>(null);
 
@@ -71,14 +72,18 @@ export function AfterSaveProvider({
   const afterSave = useCallback(
     (saved: Saved) => {
       const { carId } = saved;
+      void client.invalidateQueries({ queryKey: trpc.entry.pathKey() });
+      if (carId === null) return say(saved, null, drop);
       const shown = client.getQueryData(trpc.car.view.queryKey({ garageId, carId })) ?? null;
       const before = shown && shown.version < saved.version ? shown : null;
-      void client.invalidateQueries({ queryKey: trpc.entry.pathKey() });
       void client.invalidateQueries({
         queryKey: trpc.car.lastValues.queryKey({ garageId, carId }),
       });
       say(saved, 'The figures follow.', drop);
-      setWaiting((all) => [...all.filter((one) => one.carId !== carId), { ...saved, before }]);
+      setWaiting((all) => [
+        ...all.filter((one) => one.carId !== carId),
+        { ...saved, carId, before },
+      ]);
     },
     [client, trpc, garageId, say, drop],
   );
@@ -93,7 +98,8 @@ export function AfterSaveProvider({
   );
 }
 
-type Say = (saved: Saved, detail: string, onUndo: (entryId: string) => void) => void;
+/** `detail` is null where no figure follows. */
+type Say = (saved: Saved, detail: string | null, onUndo: (entryId: string) => void) => void;
 
 function useSaying(): Say {
   const toast = useToast();
@@ -105,13 +111,19 @@ function useSaying(): Say {
         onUndo(saved.entryId);
         try {
           await undo?.();
-          toast({ id: `${id}:undone`, words: 'Undone.', detail: 'The figures follow.' });
+          const follows = detail === null ? {} : { detail: 'The figures follow.' };
+          toast({ id: `${id}:undone`, words: 'Undone.', ...follows });
         } catch (error) {
           const { message } = refusalWords(error);
           toast({ id: `${id}:undone`, words: 'Not undone.', detail: message, tone: 'alarm' });
         }
       };
-      toast({ id, words, detail, ...(undo ? { undo: { run: () => void run() } } : {}) });
+      toast({
+        id,
+        words,
+        ...(detail === null ? {} : { detail }),
+        ...(undo ? { undo: { run: () => void run() } } : {}),
+      });
     },
     [toast],
   );

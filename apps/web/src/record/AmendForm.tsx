@@ -1,6 +1,8 @@
 'use client';
 
 import { useSuspenseQuery } from '@tanstack/react-query';
+import type { Route } from 'next';
+import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { useTRPC } from '../client/trpc.ts';
 import { EntryForm } from './EntryForm.tsx';
@@ -12,6 +14,7 @@ type AmendFormProps = { garageId: string; carId: string; entryId: string };
 /** Puts an entry right, its fields filled exactly as they were typed. */
 export function AmendForm({ garageId, carId, entryId }: AmendFormProps) {
   const trpc = useTRPC();
+  const router = useRouter();
   const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions({ garageId, carId }));
   const { data: standing } = useSuspenseQuery(trpc.entry.one.queryOptions({ garageId, entryId }));
   // what the form was opened with: it stays the same while the page is kept up to date
@@ -32,7 +35,8 @@ export function AmendForm({ garageId, carId, entryId }: AmendFormProps) {
       initial={fieldsOf(opened.entry, opened.revision, start)}
       draft={`entry:${entryId}`}
       last={null}
-      leaveTo={`/g/${garageId}/entry/${entryId}`}
+      onDone={() => router.push(`/g/${garageId}/car/${carId}` as Route)}
+      onLeave={() => router.push(`/g/${garageId}/entry/${entryId}` as Route)}
     />
   );
 }

@@ -2,8 +2,6 @@
 
 import type { CarView, LastValues } from '@quartermark/api/client';
 import type { EntryInput } from '@quartermark/engine/log';
-import type { Route } from 'next';
-import { useRouter } from 'next/navigation';
 import { useEffect, useState } from 'react';
 import { type UseFormReturn, useForm, useWatch } from 'react-hook-form';
 import { newId } from '../client/make-id.ts';
@@ -37,26 +35,27 @@ type EntryFormProps = {
   last: LastValues | null;
   /** ticked from the start */
   itemId?: string | null;
-  /** where "Leave" leads */
-  leaveTo: string;
+  /** once it is saved */
+  onDone: () => void;
+  /** away without saving */
+  onLeave: () => void;
 };
 
 /** The form of an entry, the same for a new one and for an amendment. */
 export function EntryForm(props: EntryFormProps) {
-  const { view, start, initial, draft, last, itemId = null, leaveTo } = props;
+  const { view, start, initial, draft, last, itemId = null, onDone, onLeave } = props;
   const [base, setBase] = useState(props.base);
   const kind = props.kind;
   const writes: Writes = {
     base,
     fresh: { kind, car: view.carId, zone: view.garage.zone },
   };
-  const router = useRouter();
   const form = useForm<RecordFields>({ defaultValues: initial });
   const forget = useDraft(draft, form);
   useTicked(form, itemId);
   const [asked, setAsked] = useState(false);
   const wrong = useLocalTrouble(form, asked, (fields) => readRecord(fields, writes));
-  const saving = useSaveEntry(view, forget);
+  const saving = useSaveEntry({ view, forget, onDone });
   const trouble = wrong ?? saving.trouble;
   const question = questionOf(trouble);
 
@@ -100,7 +99,7 @@ export function EntryForm(props: EntryFormProps) {
           <Button
             onClick={() => {
               forget();
-              router.push(leaveTo as Route);
+              onLeave();
             }}
           >
             Leave without saving

@@ -1,6 +1,8 @@
 'use client';
 
 import { useSuspenseQuery } from '@tanstack/react-query';
+import type { Route } from 'next';
+import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
@@ -19,6 +21,7 @@ type RecordFormProps = {
 /** Writes down something that happened to a car. */
 export function RecordForm({ garageId, carId, kind, itemId }: RecordFormProps) {
   const trpc = useTRPC();
+  const router = useRouter();
   const where = { garageId, carId };
   const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions(where));
   const { data: last } = useSuspenseQuery(trpc.car.lastValues.queryOptions(where));
@@ -30,6 +33,7 @@ export function RecordForm({ garageId, carId, kind, itemId }: RecordFormProps) {
     last,
   }));
   const known = view.items.some(({ id }) => id === itemId);
+  const toCar = () => router.push(`/g/${garageId}/car/${carId}` as Route);
   return (
     <EntryForm
       view={view}
@@ -40,7 +44,8 @@ export function RecordForm({ garageId, carId, kind, itemId }: RecordFormProps) {
       draft={`record:${carId}:${kind}`}
       last={last}
       itemId={known ? itemId : null}
-      leaveTo={`/g/${garageId}/car/${carId}`}
+      onDone={toCar}
+      onLeave={toCar}
     />
   );
 }

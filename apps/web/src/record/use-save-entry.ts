@@ -1,16 +1,12 @@
 'use client';
 
-import type { CarView, EntryView, Written } from '@quartermark/api/client';
+import type { CarView, EntryView } from '@quartermark/api/client';
 import { canonicalJson, type EntryInput } from '@quartermark/engine/log';
-import { useMutation, useQueryClient } from '@tanstack/react-query';
-import type { Route } from 'next';
-import { useRouter } from 'next/navigation';
 import { useRef } from 'react';
-import { useAfterSave } from '../client/AfterSave.tsx';
 import { newId } from '../client/make-id.ts';
 import type { Trouble } from '../client/refusal-words.ts';
-import { useTRPC } from '../client/trpc.ts';
 import { useCommand } from '../client/use-command.ts';
+import { type Sent, useEntryDoor } from './entry-door.ts';
 import { rememberCar } from './last-car.ts';
 
 /** Questions that are answered by "as I wrote it". */
@@ -25,29 +21,30 @@ function about(question: Question, entry: EntryInput): string {
 }
 
 type Amends = { standing: EntryInput; baseRevision: number };
+type Sending = {
+  view: CarView;
+  /** lets go of what is kept of the form */
+  forget: () => void;
+  /** where to go once it is saved */
+  onDone: () => void;
+};
 
 /**
- * Sends an entry, new or amended; says that it was saved, with the way back, and opens the car.
+ * Sends an entry, new or amended, through the page's door; says that it was saved, with the way back.
  *
  * An entry that reached the server though its answer was lost is found by its id: it is the form's own,
  * so what stands in the form now amends it, and nothing is written twice.
  */
-export function useSaveEntry(view: CarView, forget: () => void) {
+export function useSaveEntry({ view, forget, onDone }: Sending) {
   const { garage, carId } = view;
   const garageId = garage.id;
-  const trpc = useTRPC();
-  const client = useQueryClient();
-  const router = useRouter();
-  const afterSave = useAfterSave();
-  const { mutateAsync: recording } = useMutation(trpc.entry.record.mutationOptions());
-  const { mutateAsync: amending } = useMutation(trpc.entry.amend.mutationOptions());
-  const { mutateAsync: removing } = useMutation(trpc.entry.remove.mutationOptions());
+  const door = useEntryDoor();
   const refused = useRef<Trouble | null>(null);
   const note = (trouble: Trouble) => {
     refused.current = trouble;
   };
-  const record = useCommand(garageId, recording, note);
-  const amend = useCommand(garageId, amending, note);
+  const record = useCommand(garageId, door.record, note);
+  const amend = useCommand(garageId, door.amend, note);
   const answers = useRef<Partial<Record<Question, string>>>({});
 
   const confirmed = (entry: EntryInput) =>
@@ -55,72 +52,50 @@ export function useSaveEntry(view: CarView, forget: () => void) {
       (question) => answers.current[question] === about(question, entry),
     );
 
-  async function done(written: Written, undo: () => Promise<unknown>) {
+  function done(entryId: string, sent: Sent, undo: () => Promise<unknown>) {
     forget();
     rememberCar(garageId, carId);
-    const refresh = async () => {
-      await client.invalidateQueries({ queryKey: trpc.car.view.queryKey({ garageId, carId }) });
-      void client.invalidateQueries({ queryKey: trpc.garage.overview.pathKey() });
-    };
-    const { id: entryId, revision, version } = written;
-    const back = async () => {
-      await undo();
-      await refresh();
-    };
-    afterSave({ carId, entryId, revision, version, undo: back });
-    void refresh();
-    router.push(`/g/${garageId}/car/${carId}` as Route);
+    door.away({ carId, entryId, sent, undo });
+    onDone();
   }
 
   async function recordNew(entry: EntryInput) {
-    const written = await record.send({ entry, confirmed: confirmed(entry) });
-    if (written) return recorded(written);
+    const sent = await record.send({ entry, confirmed: confirmed(entry) });
+    if (sent) return recorded(entry.id, sent);
     if (refused.current?.refusal?.code !== 'idInUse') return;
-    const there = await client
-      .fetchQuery({
-        ...trpc.entry.one.queryOptions({ garageId, entryId: entry.id }),
-        staleTime: 0,
-      })
-      // unreachable again: what was said stands, and the next press asks once more
-      .catch(() => null);
+    const there = await door.standing(garageId, entry.id);
     if (there === null) return;
     record.clear();
     await amendOwn(entry, there);
   }
 
   /** Amended even if nothing differs: the server's answer is what "Saved." rests on. */
-  async function amendOwn(entry: EntryInput, there: EntryView) {
-    const { revision: baseRevision } = there;
-    const entryId = entry.id;
-    const written = await amend.send({
-      entryId,
-      baseRevision,
-      entry,
-      confirmed: confirmed(entry),
-    });
-    if (written) await recorded(written);
+  async function amendOwn(entry: EntryInput, { revision: baseRevision }: EntryView) {
+    const asked = { entryId: entry.id, baseRevision, entry, confirmed: confirmed(entry) };
+    const sent = await amend.send(asked);
+    if (sent) recorded(entry.id, sent);
   }
 
-  function recorded(written: Written) {
-    const { id: entryId, revision: baseRevision } = written;
+  function recorded(entryId: string, sent: Sent) {
+    const baseRevision = sent.at === 'server' ? sent.written.revision : 1;
     const undoing = { garageId, commandId: newId(), entryId, baseRevision };
-    return done(written, () => removing(undoing));
+    done(entryId, sent, () => door.remove(undoing));
   }
 
   async function amendStanding(entry: EntryInput, { standing, baseRevision }: Amends) {
     const entryId = entry.id;
-    const sent = { entryId, baseRevision, entry, confirmed: confirmed(entry) };
-    const written = await amend.send(sent);
-    if (!written) return;
+    const asked = { entryId, baseRevision, entry, confirmed: confirmed(entry) };
+    const sent = await amend.send(asked);
+    if (!sent) return;
     const undoing = {
       garageId,
       commandId: newId(),
       entryId,
-      baseRevision: written.revision,
+      baseRevision: sent.at === 'server' ? sent.written.revision : baseRevision + 1,
       entry: standing,
       confirmed: ['odometerBackwards' as const, 'orderUnclear' as const],
     };
-    await done(written, () => amending(undoing));
+    done(entryId, sent, () => door.amend(undoing));
   }
 
   return {

@@ -7,6 +7,7 @@ import { LiveLine } from '../../../client/LiveLine.tsx';
 import { DemoLine } from '../../../frame/DemoLine.tsx';
 import { GarageNav } from '../../../frame/GarageNav.tsx';
 import { Masthead } from '../../../frame/Masthead.tsx';
+import { ServerEntryDoor } from '../../../record/ServerEntryDoor.tsx';
 import { ask, pageCache } from '../../../server/ask.ts';
 import { PATH_HEADER } from '../../../server/path-header.ts';
 import { chosenTheme } from '../../../server/theme.ts';
@@ -27,7 +28,9 @@ export default async function GarageLayout({ children, params }: GarageLayoutPro
       </Masthead>
       {garage.demo ? <DemoLine /> : null}
       <LiveLine garageId={garageId} />
-      <AfterSaveProvider garageId={garageId}>{children}</AfterSaveProvider>
+      <AfterSaveProvider garageId={garageId}>
+        <ServerEntryDoor garageId={garageId}>{children}</ServerEntryDoor>
+      </AfterSaveProvider>
     </>
   );
 }
