@@ -1,6 +1,8 @@
 import type { Metadata, Viewport } from 'next';
 import type { ReactNode } from 'react';
 import { Providers } from '../client/Providers.tsx';
+import { PocketLine } from '../pocket/PocketLine.tsx';
+import { ServiceWorker } from '../pocket/ServiceWorker.tsx';
 import { chosenTheme } from '../server/theme.ts';
 import '../styles/fonts.css';
 import '../styles/tokens.css';
@@ -26,7 +28,11 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
   return (
     <html lang="en" data-theme={theme} suppressHydrationWarning>
       <body>
-        <Providers>{children}</Providers>
+        <Providers>
+          {children}
+          <PocketLine />
+          <ServiceWorker />
+        </Providers>
       </body>
     </html>
   );

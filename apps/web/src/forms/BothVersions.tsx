@@ -38,33 +38,42 @@ export function BothVersions({ rows, newest, zone, busy, ...ways }: BothVersions
         </>
       }
     >
-      <table className={styles.versions}>
-        <thead>
-          <tr>
-            <th scope="col">Yours, not saved</th>
-            <th scope="col">
-              Newest, by {newest.by}, {momentWords(newest.at, zone)}
-            </th>
-          </tr>
-        </thead>
-        {rows.map(({ label, mine, newest: theirs }) => {
-          const differs = mine !== theirs;
-          return (
-            <tbody key={label} className={joinClasses(styles.row, differs && styles.differs)}>
-              <tr>
-                <th scope="rowgroup" colSpan={2}>
-                  {label}
-                  {differs ? ' (differs)' : ''}
-                </th>
-              </tr>
-              <tr>
-                <td>{mine}</td>
-                <td>{theirs}</td>
-              </tr>
-            </tbody>
-          );
-        })}
-      </table>
+      <VersionTable rows={rows} newest={newest} zone={zone} />
     </Notice>
+  );
+}
+
+type VersionTableProps = Pick<BothVersionsProps, 'rows' | 'newest' | 'zone'>;
+
+/** Two versions beside each other, row by row. */
+export function VersionTable({ rows, newest, zone }: VersionTableProps) {
+  return (
+    <table className={styles.versions}>
+      <thead>
+        <tr>
+          <th scope="col">Yours, not saved</th>
+          <th scope="col">
+            Newest, by {newest.by}, {momentWords(newest.at, zone)}
+          </th>
+        </tr>
+      </thead>
+      {rows.map(({ label, mine, newest: theirs }) => {
+        const differs = mine !== theirs;
+        return (
+          <tbody key={label} className={joinClasses(styles.row, differs && styles.differs)}>
+            <tr>
+              <th scope="rowgroup" colSpan={2}>
+                {label}
+                {differs ? ' (differs)' : ''}
+              </th>
+            </tr>
+            <tr>
+              <td>{mine}</td>
+              <td>{theirs}</td>
+            </tr>
+          </tbody>
+        );
+      })}
+    </table>
   );
 }

@@ -12,6 +12,7 @@ export function GarageNav({ garageId }: { garageId: string }) {
     { href: `/g/${garageId}` as Route, words: 'Garage' },
     { href: `/g/${garageId}/record` as Route, words: 'What happened' },
     { href: `/g/${garageId}/gear` as Route, words: 'Sets, tools and people' },
+    { href: '/pocket' as Route, words: 'Paddock' },
     { href: `/g/${garageId}/settings` as Route, words: 'Settings' },
   ];
   return (

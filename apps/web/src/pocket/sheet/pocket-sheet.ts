@@ -1,7 +1,7 @@
 import type { AppRouter, CarView, GarageView, LastValues } from '@quartermark/api/client';
 import { todayIn } from '@quartermark/engine/calendar';
 import type { TRPCClient } from '@trpc/client';
-import type { PocketDb } from '../queue/store.ts';
+import { type PocketDb, pocketDb } from '../queue/store.ts';
 import { clockAhead } from './garage-clock.ts';
 
 export type SheetCar = { view: CarView; last: LastValues };
@@ -27,9 +27,13 @@ export async function keepSheet(db: PocketDb, kept: KeptSheet): Promise<void> {
   await db.put('kept', kept, KEY);
 }
 
-/** Nothing of a garage stays behind for whoever signs in next; what waits is kept. */
-export async function dropSheet(db: PocketDb): Promise<void> {
-  await db.delete('kept', KEY);
+/** At signing out: nothing of a garage stays behind for whoever signs in next; what waits is kept. */
+export async function dropSheet(): Promise<void> {
+  try {
+    await (await pocketDb()).delete('kept', KEY);
+  } catch {
+    // nothing is kept where nothing can be
+  }
 }
 
 /** Asks the server for everything that can be shown and started from without it. */

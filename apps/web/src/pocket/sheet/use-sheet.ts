@@ -5,7 +5,7 @@ import { refusalWords } from '../../client/refusal-words.ts';
 import { useTRPCClient } from '../../client/trpc.ts';
 import { pocketDb } from '../queue/store.ts';
 import { useLine } from '../queue/use-line.ts';
-import { dropSheet, fetchSheet, type KeptSheet, keepSheet, readSheet } from './pocket-sheet.ts';
+import { fetchSheet, type KeptSheet, keepSheet, readSheet } from './pocket-sheet.ts';
 
 export type SheetState = {
   /** false until this browser's own copy was looked for */
@@ -36,12 +36,8 @@ export function useSheet(): SheetState {
         .catch(() => {});
     } catch (error) {
       const signedOut = refusalWords(error).refusal?.code === 'signedOut';
-      if (signedOut) await forget();
-      setState(({ kept }) => ({
-        looked: true,
-        kept: signedOut ? null : kept,
-        line: signedOut ? 'signedOut' : 'noAnswer',
-      }));
+      // a session that ran out in the paddock takes nobody's own copy away; signing out does
+      setState(({ kept }) => ({ looked: true, kept, line: signedOut ? 'signedOut' : 'noAnswer' }));
     } finally {
       asking.current = false;
     }
@@ -82,13 +78,5 @@ async function ownCopy(): Promise<KeptSheet | null> {
   } catch {
     // a private window, or a copy that cannot be read: the server's is all there is
     return null;
-  }
-}
-
-async function forget(): Promise<void> {
-  try {
-    await dropSheet(await pocketDb());
-  } catch {
-    // nothing is kept where nothing can be
   }
 }

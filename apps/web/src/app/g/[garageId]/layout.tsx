@@ -7,6 +7,7 @@ import { LiveLine } from '../../../client/LiveLine.tsx';
 import { DemoLine } from '../../../frame/DemoLine.tsx';
 import { GarageNav } from '../../../frame/GarageNav.tsx';
 import { Masthead } from '../../../frame/Masthead.tsx';
+import { WaitsElsewhere } from '../../../pocket/WaitsElsewhere.tsx';
 import { ServerEntryDoor } from '../../../record/ServerEntryDoor.tsx';
 import { ask, pageCache } from '../../../server/ask.ts';
 import { PATH_HEADER } from '../../../server/path-header.ts';
@@ -27,6 +28,7 @@ export default async function GarageLayout({ children, params }: GarageLayoutPro
         <GarageNav garageId={garageId} />
       </Masthead>
       {garage.demo ? <DemoLine /> : null}
+      <WaitsElsewhere />
       <LiveLine garageId={garageId} />
       <AfterSaveProvider garageId={garageId}>
         <ServerEntryDoor garageId={garageId}>{children}</ServerEntryDoor>

@@ -5,6 +5,8 @@ import { postAccount } from '../../../../client/account.ts';
 import { Button, useToast } from '../../../../components/index.ts';
 import { ThemeChoice } from '../../../../frame/ThemeChoice.tsx';
 import type { Theme } from '../../../../frame/theme.ts';
+import { PocketSettings } from '../../../../pocket/PocketSettings.tsx';
+import { dropSheet } from '../../../../pocket/sheet/pocket-sheet.ts';
 import styles from './ThisBrowser.module.css';
 
 /** What concerns this browser and this person only. */
@@ -15,7 +17,10 @@ export function ThisBrowser({ theme }: { theme: Theme }) {
   async function signOut() {
     setBusy(true);
     const refused = await postAccount('sign-out', {});
-    if (!refused) return window.location.assign('/');
+    if (!refused) {
+      await dropSheet();
+      return window.location.assign('/');
+    }
     setBusy(false);
     toast({ words: 'You are still signed in.', detail: refused.message, tone: 'alarm' });
   }
@@ -24,6 +29,7 @@ export function ThisBrowser({ theme }: { theme: Theme }) {
     <section className={styles.section}>
       <h2>This browser</h2>
       <ThemeChoice painted={theme} />
+      <PocketSettings />
       <div>
         <Button onClick={signOut} busy={busy} busyWords="Signing out …">
           Sign out

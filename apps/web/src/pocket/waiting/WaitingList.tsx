@@ -1,0 +1,53 @@
+'use client';
+
+import { Button, EmptyState } from '../../components/index.ts';
+import styles from '../Pocket.module.css';
+import { keeper } from '../queue/keeper.ts';
+import { useLine } from '../queue/use-line.ts';
+import type { PocketSheet, SheetCar } from '../sheet/pocket-sheet.ts';
+import { goTo } from '../view-of-address.ts';
+import { waitsWords } from '../WaitsLine.tsx';
+import { WaitingEntry } from './WaitingEntry.tsx';
+
+/** Everything that waits in this browser, in the order of making, each with its ways out. */
+export function WaitingList({ sheet }: { sheet: PocketSheet | null }) {
+  const line = useLine();
+  const { commands, end, sending } = line;
+  const cars = sheet?.garages.flatMap((garage) => garage.cars) ?? [];
+  const carOf = (carId: string | undefined): SheetCar | null =>
+    cars.find(({ view }) => view.carId === carId) ?? null;
+  if (line.read && commands.length === 0)
+    return (
+      <EmptyState
+        title="Nothing waits on this phone"
+        actions={<Button onClick={() => goTo('home')}>Back to recording</Button>}
+      >
+        <p>All that was recorded here has been sent.</p>
+      </EmptyState>
+    );
+  return (
+    <>
+      <h1>{commands.length === 0 ? 'Looking …' : waitsWords(line)}</h1>
+      {end === 'signedOut' ? (
+        <p>
+          You are signed out. <a href="/sign-in?to=%2Fpocket%23waiting">Sign in</a>, and it is sent.
+        </p>
+      ) : null}
+      <ol className={styles.waiting}>
+        {commands.map((command) => (
+          <WaitingEntry
+            key={command.order}
+            command={command}
+            car={carOf(command.input.entry.car)}
+          />
+        ))}
+      </ol>
+      <p className={styles.back}>
+        <Button busy={sending} busyWords="Sending …" onClick={() => keeper.poke()}>
+          Send now
+        </Button>
+        <Button onClick={() => goTo('home')}>Back to recording</Button>
+      </p>
+    </>
+  );
+}
