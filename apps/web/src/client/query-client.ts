@@ -8,6 +8,8 @@ export function makeQueryClient(): QueryClient {
   return new QueryClient({
     defaultOptions: {
       queries: { staleTime: FRESH_MS, retry: shouldRetry },
+      // without signal a write says so at once, and the line takes it, instead of hanging until there is some
+      mutations: { networkMode: 'always' },
       dehydrate: {
         serializeData: superjson.serialize,
         shouldDehydrateQuery: (query) =>

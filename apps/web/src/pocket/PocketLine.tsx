@@ -2,15 +2,15 @@
 
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useRef } from 'react';
-import { useTRPC, useTRPCClient } from '../client/trpc.ts';
-import { doorsOf } from './queue/doors.ts';
+import { useTRPC } from '../client/trpc.ts';
 import { keeper } from './queue/keeper.ts';
+import { useDoors } from './queue/use-doors.ts';
 import { useLine } from './queue/use-line.ts';
 
 /** Sends what waits in this browser, on whichever page there is signal; shows nothing. */
 export function PocketLine() {
-  const client = useTRPCClient();
-  useEffect(() => keeper.start(doorsOf(client)), [client]);
+  const doors = useDoors();
+  useEffect(() => keeper.start(doors), [doors]);
 
   const trpc = useTRPC();
   const cache = useQueryClient();

@@ -106,7 +106,7 @@ function Inside({ kept, chosen, onCar }: InsideProps) {
         }}
       />
     );
-  if (view === 'more') return <More chosen={chosen} today={moment().on} />;
+  if (view === 'more') return <More chosen={chosen} today={moment().on} onSaved={saving.note} />;
   if (FAST.some((fast) => fast === view)) {
     const fast = view as Fast;
     const Form = FORM[fast];

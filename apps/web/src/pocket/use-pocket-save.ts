@@ -4,12 +4,11 @@ import type { EntryInput } from '@quartermark/engine/log';
 import { useRef, useState } from 'react';
 import { newId } from '../client/make-id.ts';
 import { refusalWords } from '../client/refusal-words.ts';
-import { useTRPCClient } from '../client/trpc.ts';
-import type { Command, NewCommand, NewPhoto } from './queue/command.ts';
-import { doorsOf } from './queue/doors.ts';
+import type { NewCommand, NewPhoto } from './queue/command.ts';
+import { keepOrSend, sendStraight } from './queue/keep-or-send.ts';
 import { keeper } from './queue/keeper.ts';
 import { undoRecord } from './queue/line.ts';
-import { storeTrouble } from './queue/store.ts';
+import { useDoors } from './queue/use-doors.ts';
 
 /** What was saved last and can be undone. `order` null: it went straight to the server. */
 export type SavedHere = { entry: EntryInput; order: number | null };
@@ -21,29 +20,13 @@ const now = () => new Date().toISOString();
  * goes straight to the server; where that cannot be reached either, nothing is called saved.
  */
 export function usePocketSave(garageId: string | null) {
-  const client = useTRPCClient();
+  const doors = useDoors();
   const [busy, setBusy] = useState(false);
   const [trouble, setTrouble] = useState<string | null>(null);
   const [saved, setSaved] = useState<SavedHere | null>(null);
   const [undone, setUndone] = useState(false);
   // pressed again after "no answer", it is the same entry under the same id
   const pressed = useRef<{ what: string; entry: EntryInput; commandId: string } | null>(null);
-
-  async function straight(asked: NewCommand, photos: readonly NewPhoto[]): Promise<void> {
-    const doors = doorsOf(client);
-    const { garageId: garage } = asked;
-    const entryId = asked.input.entry.id;
-    for (const photo of photos)
-      await doors.photo({ ...photo, garageId: garage, entryId, sent: false });
-    const command = {
-      ...asked,
-      entryId,
-      order: 0,
-      state: 'sending',
-      tries: 0,
-    } as unknown as Command;
-    await doors.command(command, false);
-  }
 
   async function save(drawn: EntryInput, photos: readonly NewPhoto[] = []): Promise<boolean> {
     if (garageId === null || busy) return false;
@@ -56,22 +39,12 @@ export function usePocketSave(garageId: string | null) {
     setBusy(true);
     setTrouble(null);
     try {
-      const order = await keeper.put(asked, photos).then(
-        (command) => command.order,
-        async (refused: unknown) => {
-          await straight(asked, photos).catch((error: unknown) => {
-            const { refusal, message } = refusalWords(error);
-            throw new Error(refusal ? message : storeTrouble(refused));
-          });
-          return null;
-        },
-      );
+      const order = await keepOrSend(doors, asked, photos);
       pressed.current = null;
-      setSaved({ entry, order });
-      setUndone(false);
+      note(entry, order);
       return true;
     } catch (error) {
-      setTrouble(error instanceof Error ? error.message : String(error));
+      setTrouble(refusalWords(error).message);
       return false;
     } finally {
       setBusy(false);
@@ -84,7 +57,11 @@ export function usePocketSave(garageId: string | null) {
     const undoing = { commandId: newId(), garageId, madeAt: now() };
     try {
       if (order === null)
-        await straight({ ...undoing, verb: 'entry.remove', input: { entry, baseRevision: 1 } }, []);
+        await sendStraight(doors, {
+          ...undoing,
+          verb: 'entry.remove',
+          input: { entry, baseRevision: 1 },
+        });
       else await keeper.act((db) => undoRecord(db, order, { ...undoing, entry }));
       setSaved(null);
       setUndone(true);
@@ -93,7 +70,13 @@ export function usePocketSave(garageId: string | null) {
     }
   }
 
-  return { save, undo, busy, trouble, saved, undone, clear: () => setTrouble(null) };
+  /** What a whole form saved through its own door. */
+  const note = (entry: EntryInput, order: number | null) => {
+    setSaved({ entry, order });
+    setUndone(false);
+  };
+  const clear = () => setTrouble(null);
+  return { save, undo, note, busy, trouble, saved, undone, clear };
 }
 
 /** What makes two presses one: everything but the id and the minute. */

@@ -55,7 +55,11 @@ export type WaitingPhoto = {
   sent: boolean;
 };
 
-export type NewCommand = Ask & Pick<Command, 'commandId' | 'garageId' | 'madeAt'>;
+export type NewCommand = Ask &
+  Pick<Command, 'commandId' | 'garageId' | 'madeAt'> & {
+    /** true: the server was asked for it already, and no answer came */
+    mayBeDone?: boolean;
+  };
 export type NewPhoto = Pick<WaitingPhoto, 'photoId' | 'blob'>;
 
 /** Whether a command stays in the list until a person decides. */

@@ -35,8 +35,8 @@ export async function putInLine(
     ...asked,
     entryId,
     state: 'waiting' as const,
-    tries: 0,
-    mayBeDone: false,
+    tries: asked.mayBeDone ? 1 : 0,
+    mayBeDone: asked.mayBeDone ?? false,
     refusal: null,
   };
   const tx = db.transaction(['commands', 'photos'], 'readwrite', { durability: 'strict' });

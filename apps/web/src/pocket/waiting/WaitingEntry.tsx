@@ -13,7 +13,11 @@ import { storeTrouble } from '../queue/store.ts';
 import type { SheetCar } from '../sheet/pocket-sheet.ts';
 import { WaysOut } from './WaysOut.tsx';
 
-type WaitingEntryProps = { command: Command; car: SheetCar | null };
+type WaitingEntryProps = {
+  command: Command;
+  car: SheetCar | null;
+  onMend: (command: Command) => void;
+};
 
 const DOES: Readonly<Record<Command['verb'], string>> = {
   'entry.record': '',
@@ -22,7 +26,7 @@ const DOES: Readonly<Record<Command['verb'], string>> = {
 };
 
 /** One thing that waits: what it says, why it still waits, and what can be done about it. */
-export function WaitingEntry({ command, car }: WaitingEntryProps) {
+export function WaitingEntry({ command, car, onMend }: WaitingEntryProps) {
   const { entry } = command.input;
   const { title, detail } = entryLine(entry, car?.view.items ?? []);
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -56,7 +60,7 @@ export function WaitingEntry({ command, car }: WaitingEntryProps) {
         {[car?.view.car.name, dayWords(entry)].filter(Boolean).join(', ')}
       </p>
       {isStuck(command) ? (
-        <WaysOut command={command} car={car} busy={busy} act={act} />
+        <WaysOut {...{ command, car, busy, act, onMend }} />
       ) : (
         <p>{command.state === 'sending' ? 'Being sent.' : 'Waits for signal.'}</p>
       )}

@@ -1,12 +1,15 @@
 'use client';
 
+import { useState } from 'react';
 import { Button, EmptyState } from '../../components/index.ts';
 import styles from '../Pocket.module.css';
+import type { Command } from '../queue/command.ts';
 import { keeper } from '../queue/keeper.ts';
 import { useLine } from '../queue/use-line.ts';
 import type { PocketSheet, SheetCar } from '../sheet/pocket-sheet.ts';
 import { goTo } from '../view-of-address.ts';
 import { waitsWords } from '../WaitsLine.tsx';
+import { MendWaiting } from './MendWaiting.tsx';
 import { WaitingEntry } from './WaitingEntry.tsx';
 
 /** Everything that waits in this browser, in the order of making, each with its ways out. */
@@ -16,6 +19,10 @@ export function WaitingList({ sheet }: { sheet: PocketSheet | null }) {
   const cars = sheet?.garages.flatMap((garage) => garage.cars) ?? [];
   const carOf = (carId: string | undefined): SheetCar | null =>
     cars.find(({ view }) => view.carId === carId) ?? null;
+  const [mending, setMending] = useState<Command | null>(null);
+  const mended = mending && carOf(mending.input.entry.car);
+  if (mending && mended)
+    return <MendWaiting command={mending} car={mended} onDone={() => setMending(null)} />;
   if (line.read && commands.length === 0)
     return (
       <EmptyState
@@ -39,6 +46,7 @@ export function WaitingList({ sheet }: { sheet: PocketSheet | null }) {
             key={command.order}
             command={command}
             car={carOf(command.input.entry.car)}
+            onMend={setMending}
           />
         ))}
       </ol>

@@ -16,6 +16,8 @@ type WaysOutProps = {
   car: SheetCar | null;
   busy: boolean;
   act: (work: () => Promise<unknown>) => Promise<void>;
+  /** opens it in its form */
+  onMend: (command: Command) => void;
 };
 
 /** Refusals that are questions: "as I wrote it" answers them. */
@@ -29,7 +31,7 @@ export function WaysOut(props: WaysOutProps) {
   return <Refused {...props} />;
 }
 
-function Refused({ command, busy, act }: WaysOutProps) {
+function Refused({ command, car, busy, act, onMend }: WaysOutProps) {
   const { refusal, order } = command;
   const code = refusal?.code;
   const question = QUESTIONS.find((one) => one === code);
@@ -53,6 +55,9 @@ function Refused({ command, busy, act }: WaysOutProps) {
               Save it as written
             </Button>
           ) : null}
+          {command.verb === 'entry.remove' || car === null ? null : (
+            <Button onClick={() => onMend(command)}>Open and mend</Button>
+          )}
           <Button busy={busy} onClick={() => again({})}>
             Try again
           </Button>
@@ -64,12 +69,13 @@ function Refused({ command, busy, act }: WaysOutProps) {
   );
 }
 
-function Conflict({ command, car, busy, act }: WaysOutProps) {
+function Conflict(props: WaysOutProps) {
+  const { command, car, busy, act } = props;
   const { refusal, order, verb } = command;
   const { entry } = command.input;
   const conflict = refusal?.conflict;
   const theirs = conflict ? entryInput.safeParse(conflict.body).data : undefined;
-  if (!conflict || !theirs) return <Refused {...{ command, car, busy, act }} />;
+  if (!conflict || !theirs) return <Refused {...props} />;
   const mine = () =>
     act(() =>
       keeper.act((db) =>

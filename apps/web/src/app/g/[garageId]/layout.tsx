@@ -7,8 +7,8 @@ import { LiveLine } from '../../../client/LiveLine.tsx';
 import { DemoLine } from '../../../frame/DemoLine.tsx';
 import { GarageNav } from '../../../frame/GarageNav.tsx';
 import { Masthead } from '../../../frame/Masthead.tsx';
+import { LineEntryDoor } from '../../../pocket/LineEntryDoor.tsx';
 import { WaitsElsewhere } from '../../../pocket/WaitsElsewhere.tsx';
-import { ServerEntryDoor } from '../../../record/ServerEntryDoor.tsx';
 import { ask, pageCache } from '../../../server/ask.ts';
 import { PATH_HEADER } from '../../../server/path-header.ts';
 import { chosenTheme } from '../../../server/theme.ts';
@@ -31,7 +31,7 @@ export default async function GarageLayout({ children, params }: GarageLayoutPro
       <WaitsElsewhere />
       <LiveLine garageId={garageId} />
       <AfterSaveProvider garageId={garageId}>
-        <ServerEntryDoor garageId={garageId}>{children}</ServerEntryDoor>
+        <LineEntryDoor garageId={garageId}>{children}</LineEntryDoor>
       </AfterSaveProvider>
     </>
   );

@@ -1,0 +1,42 @@
+'use client';
+
+import type { EntryInput } from '@quartermark/engine/log';
+import { type ReactNode, useMemo } from 'react';
+import { type EntryDoor, EntryDoorContext, type Sent } from '../record/entry-door.ts';
+import type { Ask } from './queue/command.ts';
+import { keepOrSend } from './queue/keep-or-send.ts';
+import { useDoors } from './queue/use-doors.ts';
+
+type PocketEntryDoorProps = {
+  /** told what was saved and its place in the line; the page says so */
+  onSaved: (entry: EntryInput, order: number | null) => void;
+  children: ReactNode;
+};
+
+/** The door of the pocket page: everything goes into the line first. */
+export function PocketEntryDoor({ onSaved, children }: PocketEntryDoorProps) {
+  const doors = useDoors();
+  const door = useMemo((): EntryDoor => {
+    async function put(asked: { garageId: string; commandId: string }, ask: Ask): Promise<Sent> {
+      const { garageId, commandId } = asked;
+      const madeAt = new Date().toISOString();
+      const order = await keepOrSend(doors, { ...ask, garageId, commandId, madeAt });
+      onSaved(ask.input.entry, order);
+      // the page has its own way back
+      return { at: 'device', undo: () => Promise.resolve() };
+    }
+    return {
+      record: (input) =>
+        put(input, {
+          verb: 'entry.record',
+          // the form's own schema has read it
+          input: { entry: input.entry as EntryInput, confirmed: input.confirmed ?? [] },
+        }),
+      amend: () => Promise.reject(new Error('nothing on the pocket page amends what was sent')),
+      remove: () => Promise.reject(new Error('nothing on the pocket page removes what was sent')),
+      standing: () => Promise.resolve(null),
+      away: () => {},
+    };
+  }, [doors, onSaved]);
+  return <EntryDoorContext value={door}>{children}</EntryDoorContext>;
+}
