@@ -20,11 +20,21 @@ import type { Analysis } from '@quartermark/engine';
 import type { Lane } from '@quartermark/engine/display';
 import { carInput } from '@quartermark/engine/log';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { nothingOpen } from '../../packages/engine/test/nothing-open.ts';
 import { type FreshDatabase, freshDatabase } from '../support/database.ts';
 import { JobsGarage } from '../support/jobs-garage.ts';
 
 const JOB = { kind: 'job' } as const;
-const LANE: Lane = { next: [], odometer: null, level: null, laidUp: null, flags: 0 };
+const LANE: Lane = {
+  next: [],
+  odometer: null,
+  level: null,
+  laidUp: null,
+  status: 'inUse',
+  stop: null,
+  open: 0,
+  flags: 0,
+};
 
 let database: FreshDatabase;
 let app: Db;
@@ -73,6 +83,7 @@ const detail = (carId: string, asOf: string): Analysis => ({
   laidUp: null,
   odometer: null,
   lastLevel: null,
+  ...nothingOpen,
 });
 
 const put = (written: SnapshotRow, options?: { ignoreAsOf?: boolean }) =>

@@ -7,6 +7,7 @@ import {
   withGarage,
 } from '@quartermark/db';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { nothingOpen } from '../../packages/engine/test/nothing-open.ts';
 import { eventually } from '../support/eventually.ts';
 import { holdOnce } from '../support/hold-once.ts';
 import { JobsBench } from '../support/jobs-bench.ts';
@@ -139,7 +140,16 @@ describe.each(BACKENDS)('a recompute', ({ backend, here }) => {
 });
 
 async function writeAhead(db: Db, garageId: string, carId: string, inputVersion: number) {
-  const lane = { next: [], odometer: null, level: null, laidUp: null, flags: 0 };
+  const lane = {
+    next: [],
+    odometer: null,
+    level: null,
+    laidUp: null,
+    status: 'inUse' as const,
+    stop: null,
+    open: 0,
+    flags: 0,
+  };
   await withGarage(db, { kind: 'job' }, garageId, (tx) =>
     replaceIfLater(
       tx,
@@ -168,6 +178,7 @@ async function writeAhead(db: Db, garageId: string, carId: string, inputVersion:
         laidUp: null,
         odometer: null,
         lastLevel: null,
+        ...nothingOpen,
       },
     ),
   );

@@ -1,5 +1,6 @@
 import type { Book } from '@quartermark/engine/log';
 import type { Answer, Engine } from '@quartermark/jobs/worker';
+import { nothingOpen } from '../../packages/engine/test/nothing-open.ts';
 
 export type PlainEngine = Engine & {
   /** how many times it was asked */
@@ -35,12 +36,24 @@ function countEntries(book: Book, engineVersion: number): Answer {
       laidUp: null,
       odometer: null,
       lastLevel: null,
+      ...nothingOpen,
     },
-    lane: { next: [], odometer: null, level: null, laidUp: null, flags: 0 },
+    lane: {
+      next: [],
+      odometer: null,
+      level: null,
+      laidUp: null,
+      status: 'inUse',
+      stop: null,
+      open: 0,
+      flags: 0,
+    },
     urgency: book.entries.length,
     laidUp: false,
     overdue: 0,
     dueSoon: 0,
     notOnRecord: 0,
+    status: 'inUse',
+    stop: null,
   };
 }

@@ -70,6 +70,13 @@ create table spec (
   foreign key (garage_id, car_id) references car (garage_id, id)
 );
 --> statement-breakpoint
+-- what a car's people or its log say of it, and the worst of what forbids driving it
+alter table snapshot
+  add column status text not null default 'inUse'
+    check (status in ('inUse', 'laidUp', 'inPieces', 'away', 'sold')),
+  add column stop text
+    check (stop in ('doNotDrive', 'incident', 'wheelsOff', 'wakeSteps', 'inPieces'));
+--> statement-breakpoint
 do $$
 declare
   t text;

@@ -260,6 +260,11 @@ export const snapshot = pgTable(
     overdue: integer('overdue').notNull(),
     dueSoon: integer('due_soon').notNull(),
     notOnRecord: integer('not_on_record').notNull(),
+    status: text('status', { enum: ['inUse', 'laidUp', 'inPieces', 'away', 'sold'] })
+      .notNull()
+      .default('inUse'),
+    /** the worst of what forbids driving; null = nothing on record does */
+    stop: text('stop', { enum: ['doNotDrive', 'incident', 'wheelsOff', 'wakeSteps', 'inPieces'] }),
     /** what the list shows of the car, at most 1 KB */
     lane: jsonb('lane').$type<Lane>().notNull(),
   },

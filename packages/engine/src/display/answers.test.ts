@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { nothingOpen } from '../../test/nothing-open.ts';
 import type { ItemInput, Limit } from '../log/item.ts';
 import type { Analysis, FlagCode, ItemResult, LimitResult } from '../wear/result.ts';
 import { carAnswer } from './car-answer.ts';
@@ -68,6 +69,7 @@ const analysis = (items: ItemResult[], laidUp: Analysis['laidUp'] = null): Analy
   laidUp,
   odometer: null,
   lastLevel: null,
+  ...nothingOpen,
 });
 
 /** Items are called by their ids. */
@@ -145,6 +147,9 @@ const row = (name: string, items: ItemResult[], more: Partial<GarageRow> = {}): 
     odometer: null,
     level: null,
     laidUp: null,
+    status: 'inUse',
+    stop: null,
+    open: 0,
     flags: 0,
   },
   ...more,

@@ -3,6 +3,7 @@ import type { CarFacts } from './car-facts.ts';
 import { formatDay } from './format-day.ts';
 import { capital, countWord, listWords, readsAsPlural } from './grammar.ts';
 import { type ItemWords, itemWords } from './item-words.ts';
+import { goneSentence, openSentences, stopSentences } from './stop-sentences.ts';
 import { itemUrgency } from './urgency-of.ts';
 
 type Told = { name: string; words: ItemWords; result: ItemResult };
@@ -86,7 +87,7 @@ function notOnRecordSentences(told: Told[]): string[] {
 
 /**
  * The first line of a car's page: what has run out, what soon will, what is not known, and what runs
- * out first. It speaks of the items on record only and judges nothing else about the car.
+ * out first; before all that whatever forbids driving it. It speaks of what is on record only.
  *
  * @param analysis the car's analysis
  * @param car names and units of the same car
@@ -97,15 +98,21 @@ export function carAnswer(analysis: Analysis, car: CarFacts): string {
 
 /** The sentences of `carAnswer()`, the one that matters most first. */
 export function carSentences(analysis: Analysis, car: CarFacts): string[] {
+  const gone = goneSentence(analysis);
+  const stop = stopSentences(analysis, car.unit);
+  if (gone !== null) return [gone, ...stop];
   if (analysis.items.length === 0)
     return [
+      ...stop,
       'Nothing is watched on this car yet.',
       'Add an item, such as engine oil, with its limits from the manual and the day it was last done.',
     ];
   const told = tell(analysis, car);
   const marked = (mark: ItemWords['mark']) => told.filter(({ words }) => words.mark === mark);
   return [
+    ...stop,
     ...laidUpSentences(analysis, told),
+    ...openSentences(analysis, car.unit),
     ...sentences(marked('overdue'), 'overdue'),
     ...sentences(marked('dueSoon'), 'due soon'),
     ...atLeastSentences(marked('atLeast').slice(0, 2)),

@@ -3,6 +3,7 @@ import { capital, countWord, listWords } from './grammar.ts';
 import { laneItemWords } from './item-words.ts';
 import type { Lane } from './lane.ts';
 import { levelWords, outsideTheMarks } from './level-words.ts';
+import { STOP_WORDS } from './matter-words.ts';
 
 /** What the first line of the garage needs of each car; an overview row has it all. */
 export type GarageRow = {
@@ -15,12 +16,18 @@ export type GarageRow = {
   notOnRecord: number;
 };
 
-/** Something has run out or soon will, and the car is in use. */
-export function needsAHand(row: Pick<GarageRow, 'laidUp' | 'overdue' | 'dueSoon'>): boolean {
-  return !row.laidUp && row.overdue + row.dueSoon > 0;
+/** Something has run out or soon will, or forbids driving, and the car is here and in use. */
+export function needsAHand(
+  row: Pick<GarageRow, 'lane' | 'laidUp' | 'overdue' | 'dueSoon'>,
+): boolean {
+  const status = row.lane?.status ?? 'inUse';
+  if (row.laidUp || status === 'away' || status === 'sold') return false;
+  return row.overdue + row.dueSoon > 0 || (row.lane?.stop ?? null) !== null;
 }
 
 function reason(row: GarageRow): string {
+  const stop = row.lane?.stop ?? null;
+  if (stop !== null) return `${row.name} (${STOP_WORDS[stop].toLowerCase()})`;
   const item = row.lane?.next[0];
   if (item === undefined) return row.name;
   const { word } = laneItemWords(item, row.unit, row.laidUp);

@@ -17,6 +17,7 @@ export * from './lane-of.ts';
 export * from './level-words.ts';
 export { limitsInForce, limitToSpeakOf } from './limit-to-speak-of.ts';
 export * from './limit-words.ts';
+export * from './matter-words.ts';
 export * from './needs-a-look.ts';
 export * from './typed-words.ts';
 export * from './urgency-of.ts';

@@ -1,7 +1,7 @@
 import type { AmountMeasure } from '../log/item.ts';
 import { AMOUNT_MEASURES } from '../log/item.ts';
 import type { DistanceUnit } from '../log/units.ts';
-import { type ItemResult, isAmountLimit } from '../wear/result.ts';
+import { type ItemResult, isAmountLimit, type Trigger } from '../wear/result.ts';
 import { type ItemFacts, typedLimit } from './car-facts.ts';
 import { formatDay } from './format-day.ts';
 import { formatAmount, formatCount } from './format-quantity.ts';
@@ -24,6 +24,18 @@ export type ItemWords = {
   word: string;
   /** the figures behind it; may be empty */
   detail: string;
+};
+
+const CAUSE: Readonly<Record<Trigger['code'], string>> = {
+  off: 'off the track',
+  contact: 'contact',
+  overRev: 'engine over-revved',
+  softPedal: 'soft brake pedal',
+  overheating: 'overheating',
+  warningLamp: 'warning lamp',
+  lowOilPressure: 'low oil pressure',
+  oilHot: 'oil hotter than its limit',
+  wheelsOff: 'wheels off and not torqued since',
 };
 
 type Spoken = {
@@ -99,6 +111,14 @@ function noDate(of: Spoken | null): ItemWords {
   };
 }
 
+/** Why an item is due whatever its limits say; null where the limits decide. */
+function dueAtOnce({ reasonCode, cause }: LaneItem): string | null {
+  if (reasonCode === 'asked') return 'you said: treat as due now';
+  return reasonCode === 'trigger' && cause
+    ? `${CAUSE[cause.code]} on ${formatDay(cause.on)}`
+    : null;
+}
+
 /**
  * The words for an item's state: the one map from the engine's codes to what a screen says.
  *
@@ -112,7 +132,7 @@ export function laneItemWords(item: LaneItem, unit: DistanceUnit, laidUp: boolea
   const of = spoken(item, unit);
   switch (item.state) {
     case 'overdue': {
-      const detail = of === null ? '' : overdueDetail(of);
+      const detail = dueAtOnce(item) ?? (of === null ? '' : overdueDetail(of));
       if (laidUp) return { mark: 'beforeItWakes', word: 'Before it wakes', detail };
       return { mark: 'overdue', word: 'Overdue', detail };
     }
@@ -125,6 +145,8 @@ export function laneItemWords(item: LaneItem, unit: DistanceUnit, laidUp: boolea
       if (item.reasonCode === 'lowerBound') return atLeast(of);
       return { mark: 'notOnRecord', word: 'Not on record', detail: 'say when it was last done' };
     case 'fine':
+      if (item.reasonCode === 'doneOnce')
+        return { mark: 'inLimits', word: 'In limits', detail: 'done once, as it was to be' };
       return { mark: 'inLimits', word: 'In limits', detail: of === null ? '' : left(of) };
     case null:
       return noDate(of);
@@ -139,6 +161,7 @@ export function laneItem(result: ItemResult, item: ItemFacts | undefined): LaneI
     name: item?.name ?? result.id,
     state: result.state,
     reasonCode: result.reasonCode,
+    ...(result.trigger && { cause: { code: result.trigger.code, on: result.trigger.on } }),
   };
   if (limit === null)
     return { ...shared, binding: null, limit: null, remaining: null, unit: null, day: null };

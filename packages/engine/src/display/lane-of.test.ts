@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { nothingOpen } from '../../test/nothing-open.ts';
 import { book } from '../log/book.ts';
+import type { OpenFinding } from '../matters/result.ts';
 import type { Analysis, ItemResult, LimitResult } from '../wear/result.ts';
 import { LANE_BYTES_MAX, laneOf } from './lane-of.ts';
 import { itemUrgency, urgencyOf } from './urgency-of.ts';
@@ -68,6 +70,7 @@ function analysis(items: ItemResult[], more: Partial<Analysis> = {}): Analysis {
     laidUp: null,
     odometer: null,
     lastLevel: null,
+    ...nothingOpen,
     ...more,
   };
 }
@@ -117,7 +120,28 @@ test('urgencyOf() puts a car without items last, and laid-up cars after all in u
   const laidUp = { id: 'w', since: '2025-11-01', until: null };
   const empty = urgencyOf(analysis([]));
   expect(empty).toBeGreaterThan(urgencyOf(analysis([item('x', 'fine', [km(0)])])));
-  expect(urgencyOf(analysis(inOrder, { laidUp }))).toBeGreaterThan(empty);
+  expect(urgencyOf(analysis(inOrder, { laidUp, status: 'laidUp' }))).toBeGreaterThan(empty);
+});
+
+test('urgencyOf() puts what forbids driving before all, and cars that are gone after all', () => {
+  const overdue = [item('x', 'overdue', [km(99)])];
+  const brake: OpenFinding = {
+    entry: 'f',
+    on: '2026-05-30',
+    what: 'Hose cracked',
+    where: 'rearLeft',
+    severity: 'doNotDrive',
+    dueBy: null,
+    photos: [],
+  };
+  const matters = { ...nothingOpen.matters, findings: [brake] };
+  expect(urgencyOf(analysis([], { matters }))).toBeLessThan(urgencyOf(analysis(overdue)));
+  const laidUp = urgencyOf(analysis(overdue, { status: 'laidUp' }));
+  expect(urgencyOf(analysis(overdue, { status: 'sold', matters }))).toBeGreaterThan(laidUp);
+  expect(laneOf(bookOf({}), analysis([], { matters }))).toMatchObject({
+    stop: 'doNotDrive',
+    open: 1,
+  });
 });
 
 test('urgencyOf() fits a 32-bit integer whatever the figures', () => {
@@ -178,12 +202,16 @@ test('laneOf() carries odometer, level and lay-up without what a list does not s
       changedSince: false,
     },
     laidUp: { id: 'w', since: '2025-11-01', until: null },
+    status: 'laidUp',
   });
   expect(laneOf(bookOf({}), full)).toEqual({
     next: [],
     odometer: { readingKm: 5, on: '2026-05-02' },
     level: { fraction: 0.5, mark: null, on: '2026-05-02', addedSinceL: 1, changedSince: false },
     laidUp: { since: '2025-11-01', until: null },
+    status: 'laidUp',
+    stop: null,
+    open: 0,
     flags: 0,
   });
 });

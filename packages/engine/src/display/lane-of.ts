@@ -1,4 +1,5 @@
 import type { Book } from '../log/book.ts';
+import { stopOf } from '../matters/index.ts';
 import type { Analysis } from '../wear/result.ts';
 import { laneItem } from './item-words.ts';
 import type { Lane, LaneItem } from './lane.ts';
@@ -36,7 +37,7 @@ function urgent(book: Book, analysis: Analysis): LaneItem[] {
  * @param analysis of the same book
  */
 export function laneOf(book: Book, analysis: Analysis): Lane {
-  const { odometer, lastLevel: level, laidUp } = analysis;
+  const { odometer, lastLevel: level, laidUp, status, matters } = analysis;
   const rest = {
     odometer: odometer && { readingKm: odometer.readingKm, on: odometer.on },
     level: level && {
@@ -47,6 +48,9 @@ export function laneOf(book: Book, analysis: Analysis): Lane {
       changedSince: level.changedSince,
     },
     laidUp: laidUp && { since: laidUp.since, until: laidUp.until },
+    status,
+    stop: stopOf(status, matters),
+    open: matters.findings.length + matters.incidents.length,
     flags: analysis.flags.filter((flag) => needsALook(flag.code)).length,
   };
   const items = urgent(book, analysis);

@@ -1,4 +1,5 @@
-import type { ItemState } from '../wear/result.ts';
+import type { CarStatus, Stop } from '../matters/result.ts';
+import type { ItemState, ReasonCode, Trigger } from '../wear/result.ts';
 
 /** What the overview shows of a car: at most 1 KB as JSON, so names are cut to 60 characters. */
 export type Lane = {
@@ -13,6 +14,11 @@ export type Lane = {
     changedSince: boolean;
   } | null;
   laidUp: { since: string; until: string | null } | null;
+  status: CarStatus;
+  /** the worst of what forbids driving it; null = nothing on record does */
+  stop: Stop | null;
+  /** open findings and incidents, however small */
+  open: number;
   /** entries that need a look (odd readings and the like) */
   flags: number;
 };
@@ -21,7 +27,9 @@ export type LaneItem = {
   id: string;
   name: string;
   state: ItemState;
-  reasonCode: 'noBaseline' | 'lowerBound' | null;
+  reasonCode: ReasonCode | null;
+  /** with reasonCode `trigger`: what happened, and the day */
+  cause?: Pick<Trigger, 'code' | 'on'>;
   /** measure of the limit the state rests on, with ":severe"; null without a limit that could be judged */
   binding: string | null;
   /** that limit's value in km, hours, sessions, launches, months or days; null for a label's date */

@@ -1,4 +1,5 @@
 import type { EntryInput, EntryOf } from '../log/entry.ts';
+import { CORNER_WORDS } from './corner-words.ts';
 import { formatDay } from './format-day.ts';
 import { formatCount } from './format-quantity.ts';
 import { typedWords } from './typed-words.ts';
@@ -22,12 +23,6 @@ type OtherEntry = Exclude<
   }
 >;
 
-const CORNER: Readonly<Record<string, string>> = {
-  frontLeft: 'front left',
-  frontRight: 'front right',
-  rearLeft: 'rear left',
-  rearRight: 'rear right',
-};
 const SEVERITY = {
   doNotDrive: 'do not drive',
   beforeHardUse: 'before hard use',
@@ -65,14 +60,14 @@ export function otherEntryParts(entry: OtherEntry): Part[] {
     case 'wheels':
       return [
         WHEELS[entry.change],
-        entry.which?.map((corner) => CORNER[corner]).join(' and '),
+        entry.which?.map((corner) => CORNER_WORDS[corner]).join(' and '),
         entry.torque && typedWords(entry.torque),
         entry.cold === true && 'cold',
       ];
     case 'finding':
       return [
         entry.what,
-        entry.where && (CORNER[entry.where] ?? entry.where),
+        entry.where && (CORNER_WORDS[entry.where] ?? entry.where),
         SEVERITY[entry.severity],
         entry.dueBy && `to be done by ${formatDay(entry.dueBy)}`,
         entry.resolvedBy !== undefined && 'dealt with',
@@ -99,7 +94,12 @@ export function otherEntryParts(entry: OtherEntry): Part[] {
     case 'handover':
       return [entry.what, entry.who];
     case 'answer':
-      return [entry.notice, entry.answer];
+      return [
+        entry.answer,
+        entry.checked !== undefined &&
+          entry.checked.length > 0 &&
+          `looked at: ${entry.checked.join('; ')}`,
+      ];
     case 'note':
       return [];
   }
@@ -119,15 +119,17 @@ function inspectionParts(entry: EntryOf<'inspection'>): Part[] {
 function measureParts(entry: EntryOf<'measure'>): Part[] {
   const { oilPressureAtRpm: atRpm } = entry;
   return [
-    ...(entry.tread ?? []).map((read) => `tread ${CORNER[read.corner]} ${typedWords(read.depth)}`),
+    ...(entry.tread ?? []).map(
+      (read) => `tread ${CORNER_WORDS[read.corner]} ${typedWords(read.depth)}`,
+    ),
     entry.dateCode && `date code ${entry.dateCode}`,
     ...(entry.pads ?? []).flatMap(({ corner, inner, outer }) => [
-      inner && `pad ${CORNER[corner]} inner ${typedWords(inner)}`,
-      outer && `pad ${CORNER[corner]} outer ${typedWords(outer)}`,
+      inner && `pad ${CORNER_WORDS[corner]} inner ${typedWords(inner)}`,
+      outer && `pad ${CORNER_WORDS[corner]} outer ${typedWords(outer)}`,
     ]),
     ...(entry.discs ?? []).map(
       ({ corner, thickness, massG }) =>
-        `disc ${CORNER[corner]} ${thickness ? typedWords(thickness) : `${massG ?? 'not read'} g`}`,
+        `disc ${CORNER_WORDS[corner]} ${thickness ? typedWords(thickness) : `${massG ?? 'not read'} g`}`,
     ),
     entry.cracks && `cracks: ${entry.cracks}`,
     entry.batteryV !== undefined && `battery ${entry.batteryV} V`,
@@ -135,7 +137,7 @@ function measureParts(entry: EntryOf<'measure'>): Part[] {
     entry.oilPressureHotIdle && `oil pressure, hot idle, ${typedWords(entry.oilPressureHotIdle)}`,
     atRpm && `oil pressure ${typedWords(atRpm.pressure)} at ${atRpm.rpm} rpm`,
     ...Object.entries(entry.pressures ?? {}).map(
-      ([corner, pressure]) => `tyre ${CORNER[corner]} ${typedWords(pressure)}`,
+      ([corner, pressure]) => `tyre ${CORNER_WORDS[corner]} ${typedWords(pressure)}`,
     ),
   ];
 }

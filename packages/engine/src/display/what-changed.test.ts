@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { nothingOpen } from '../../test/nothing-open.ts';
 import type {
   AmountLimitResult,
   Analysis,
@@ -18,6 +19,7 @@ const analysis = (more: Partial<Analysis>): Analysis => ({
   laidUp: null,
   odometer: null,
   lastLevel: null,
+  ...nothingOpen,
   ...more,
 });
 const sessions = (accrued: number, more: Partial<AmountLimitResult> = {}): AmountLimitResult => ({

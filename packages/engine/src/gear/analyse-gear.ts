@@ -52,7 +52,7 @@ export function analyseGear(
   historyOf: HistoryOf = historiesAt(book.asOf),
 ): GearAnalysis {
   const { gear, asOf, cars } = book;
-  const items = book.items.map(caseItem);
+  const items = book.items.map((item) => caseItem(item));
   const own = ownEntries(book);
   const isComponent = gear.gear.kind === 'component';
   const histories = new Map(cars.map((it) => [it.car.id, historyOf(it)]));

@@ -1,3 +1,4 @@
+import type { IncidentSort } from '../log/common.ts';
 import type { AmountMeasure, CalendarMeasure, UseClass } from '../log/item.ts';
 
 /**
@@ -99,4 +100,19 @@ export type CaseItem = {
     odometerKm: number | null;
     complete: boolean;
   } | null;
+  /** a one-off: done once, it is over; no where absent */
+  once?: boolean;
+  /** civil date since when its owner treats it as due; until it is done on that day or later */
+  dueSince?: string;
+  /** what happened that makes it due at once, in no particular order */
+  triggers?: CaseTrigger[];
+};
+
+/** Something after which an item is due, until it is done later in the order of the log. */
+export type CaseTrigger = {
+  entry: string;
+  date: string;
+  /** local minute of the day 0..1439; null if unknown (counts as 720) */
+  minute: number | null;
+  code: IncidentSort | 'oilHot' | 'wheelsOff';
 };

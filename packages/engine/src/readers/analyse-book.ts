@@ -1,5 +1,7 @@
+import { buildHistory } from '../history/build-history.ts';
 import type { Book } from '../log/book.ts';
-import { type Analysis, analyseCase, sortFlags } from '../wear/index.ts';
+import { carStatus, mattersOf } from '../matters/index.ts';
+import { type Analysis, analyseHistory, sortFlags } from '../wear/index.ts';
 import { bookCase } from './book-case.ts';
 import { lastLevel } from './last-level.ts';
 
@@ -11,11 +13,15 @@ import { lastLevel } from './last-level.ts';
  * @example canonicalJson(analyseBook(book))
  */
 export function analyseBook(book: Book): Analysis {
-  const analysis = analyseCase(bookCase(book));
+  const car = bookCase(book);
+  const history = buildHistory(car);
+  const analysis = analyseHistory(car, history);
   const level = lastLevel(book);
   return {
     ...analysis,
     flags: sortFlags([...analysis.flags, ...level.flags]),
     lastLevel: level.lastLevel,
+    status: carStatus(book, analysis.laidUp !== null),
+    matters: mattersOf(book, history),
   };
 }

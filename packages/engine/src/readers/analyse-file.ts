@@ -1,5 +1,5 @@
 import { ENGINE_VERSION } from '../engine-version.ts';
-import { type Analysis, analyseCase, sortFlags } from '../wear/index.ts';
+import { type Analysis, analyseCase, type CaseAnalysis, sortFlags } from '../wear/index.ts';
 import { analyseBook } from './analyse-book.ts';
 import { bookCase } from './book-case.ts';
 import { dueCase } from './due-case.ts';
@@ -11,8 +11,8 @@ import { readBook } from './read-book.ts';
 
 type WithHistory = { history?: HistoryDocument };
 
-/** A `due/1` file has no levels. */
-export type DueDocument = Omit<Analysis, 'lastLevel'> & WithHistory;
+/** A `due/1` file has no levels and no findings. */
+export type DueDocument = CaseAnalysis & WithHistory;
 
 /** An `oil/1` file has no items; without `asOf` it speaks of its last entry. */
 export type OilDocument = {
@@ -41,7 +41,7 @@ function book(content: Loose, { history }: AnalyseOptions): AnalyseDocument {
 
 function due(content: Loose, { history }: AnalyseOptions): DueDocument {
   const { car, flags } = dueCase(content);
-  const { lastLevel: _, ...analysis } = analyseCase(car);
+  const analysis = analyseCase(car);
   const document = { ...analysis, flags: sortFlags([...analysis.flags, ...flags]) };
   return history ? { ...document, history: historyDocument(car) } : document;
 }

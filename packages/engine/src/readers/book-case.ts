@@ -1,10 +1,12 @@
 import type { CarCase, CaseItem, CaseLimit } from '../history/case.ts';
 import type { Book } from '../log/book.ts';
+import type { Entry } from '../log/entry.ts';
 import type { Item, Limit } from '../log/item.ts';
 import { distanceKm } from '../log/quantity.ts';
 import { minuteOfDay } from '../log/sort-entries.ts';
 import { KM_PER_UNIT } from '../log/units.ts';
 import { caseEntries } from './book-entry.ts';
+import { itemTriggers } from './book-triggers.ts';
 
 /** Average speed on roads, for hours where there is no hour meter (common practice, no source). */
 export const ROAD_KMH = 45;
@@ -30,8 +32,13 @@ function caseLimit(limit: Limit): CaseLimit {
 }
 
 /** An item in SI values, as the models read it. */
-export function caseItem(item: Item): CaseItem {
-  const { id, warnDays, leadDays, severe, baseline } = item;
+/**
+ * @param entries in which something may have happened that makes the item due at once; tombstones and
+ *   what is dated later left out
+ */
+export function caseItem(item: Item, entries: readonly Entry[] = []): CaseItem {
+  const { id, warnDays, leadDays, severe, baseline, once, dueSince } = item;
+  const triggers = itemTriggers(item, entries);
   return {
     id,
     warnDays,
@@ -47,6 +54,9 @@ export function caseItem(item: Item): CaseItem {
             odometerKm: baseline.odometer === undefined ? null : distanceKm(baseline.odometer),
             complete: baseline.historyComplete ?? false,
           },
+    ...(once && { once }),
+    ...(dueSince !== undefined && { dueSince }),
+    ...(triggers.length > 0 && { triggers }),
   };
 }
 
@@ -56,7 +66,9 @@ export function caseItem(item: Item): CaseItem {
  * @param book as its schema gives it
  */
 export function bookCase(book: Book): CarCase {
-  const { car } = book;
+  const { car, asOf } = book;
+  const standing = book.entries.filter((entry) => !entry.removed);
+  const happened = standing.filter(({ on }) => on <= asOf);
   return {
     car: {
       id: car.id,
@@ -65,11 +77,9 @@ export function bookCase(book: Book): CarCase {
       hemisphere: car.hemisphere ?? null,
       roadKmh: car.roadKmh === undefined ? ROAD_KMH : car.roadKmh,
     },
-    asOf: book.asOf,
-    entries: book.entries
-      .filter((entry) => !entry.removed)
-      .flatMap((entry) => caseEntries(entry, book.items)),
+    asOf,
+    entries: standing.flatMap((entry) => caseEntries(entry, book.items)),
     storage: book.layUps.map(({ id, start, end }) => ({ id, start, end: end ?? null })),
-    items: book.items.map(caseItem),
+    items: book.items.map((item) => caseItem(item, happened)),
   };
 }

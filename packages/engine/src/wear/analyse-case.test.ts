@@ -312,7 +312,6 @@ describe('analyseCase() of the car', () => {
       items: [],
       laidUp: null,
       odometer: null,
-      lastLevel: null,
     });
   });
 

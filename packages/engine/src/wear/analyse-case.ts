@@ -1,12 +1,12 @@
 import { ENGINE_VERSION } from '../engine-version.ts';
-import { buildHistory } from '../history/build-history.ts';
+import { buildHistory, type History } from '../history/build-history.ts';
 import type { CarCase } from '../history/case.ts';
 import { analyseItem } from './analyse-item.ts';
 import { findLayUp } from './find-lay-up.ts';
 import { lastServices } from './last-service.ts';
 import { ledgerOf } from './ledger.ts';
 import { readOdometer } from './read-odometer.ts';
-import type { Analysis } from './result.ts';
+import type { CaseAnalysis } from './result.ts';
 import { sortFlags } from './sort-flags.ts';
 
 /**
@@ -15,12 +15,15 @@ import { sortFlags } from './sort-flags.ts';
  * answer, in whatever order its entries come.
  *
  * @param car the case: SI values, finite, not negative
- * @returns everything but the level on the stick, which the case does not carry: `lastLevel` is null
  * @throws RangeError for a date that does not exist
  * @example analyseCase(car).items[0]?.state
  */
-export function analyseCase(car: CarCase): Analysis {
-  const history = buildHistory(car);
+export function analyseCase(car: CarCase): CaseAnalysis {
+  return analyseHistory(car, buildHistory(car));
+}
+
+/** The same, where the history of the case is at hand already. */
+export function analyseHistory(car: CarCase, history: History): CaseAnalysis {
   const ledger = ledgerOf(history);
   const services = lastServices(history.timeline);
   return {
@@ -32,6 +35,5 @@ export function analyseCase(car: CarCase): Analysis {
     items: car.items.map((item) => analyseItem(item, ledger, services.get(item.id) ?? null)),
     laidUp: findLayUp(car.storage, history.asOfDay),
     odometer: readOdometer(history),
-    lastLevel: null,
   };
 }

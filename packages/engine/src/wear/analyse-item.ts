@@ -1,6 +1,7 @@
 import { formatDay } from '../calendar/day-number.ts';
 import type { CaseItem, CaseLimit } from '../history/case.ts';
 import { accrue } from './accrue.ts';
+import { overrule } from './due-at-once.ts';
 import { judgeCalendar } from './judge-calendar.ts';
 import { judgeSevere } from './judge-severe.ts';
 import type { LastService } from './last-service.ts';
@@ -23,9 +24,11 @@ export function analyseItem(
   ledger: Ledger,
   service: LastService | null,
 ): ItemResult {
-  return service === null
-    ? analyseWithoutService(item, ledger.asOfDay)
-    : analyseSince(item, ledger, service);
+  const judged =
+    service === null
+      ? analyseWithoutService(item, ledger.asOfDay)
+      : analyseSince(item, ledger, service);
+  return overrule(judged, item, ledger, service);
 }
 
 /** Only a label's day can be judged without a service. */

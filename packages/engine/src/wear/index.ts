@@ -1,3 +1,3 @@
-export { analyseCase } from './analyse-case.ts';
+export { analyseCase, analyseHistory } from './analyse-case.ts';
 export * from './result.ts';
 export { sortFlags } from './sort-flags.ts';

@@ -1,4 +1,6 @@
+import type { IncidentSort } from '../log/common.ts';
 import type { Measure, UseClass } from '../log/item.ts';
+import type { CarStatus, Matters } from '../matters/result.ts';
 
 /**
  * What the engine says of one car on one day. Distances in kilometres, times in hours, civil dates
@@ -7,7 +9,15 @@ import type { Measure, UseClass } from '../log/item.ts';
  * Until the forecast exists, members that need it (likely dates, probabilities, expected use since the
  * last reading) are absent, not null.
  */
-export type Analysis = {
+export type Analysis = CaseAnalysis & {
+  /** the last level read on the stick, as read; no estimate */
+  lastLevel: LastLevel | null;
+  status: CarStatus;
+  matters: Matters;
+};
+
+/** What a case can tell: it carries no levels, findings, wheels or handovers. */
+export type CaseAnalysis = {
   schema: 1;
   engineVersion: number;
   car: string;
@@ -19,8 +29,6 @@ export type Analysis = {
   laidUp: { id: string; since: string; until: string | null } | null;
   /** the last odometer reading that was kept, with the total since the log began */
   odometer: { entry: string | null; on: string; readingKm: number; totalKm: number } | null;
-  /** the last level read on the stick, as read; no estimate */
-  lastLevel: LastLevel | null;
 };
 
 export type LastLevel = {
@@ -79,6 +87,22 @@ export type Flag = {
   other?: string | null;
 };
 
+export type ReasonCode =
+  | 'noBaseline'
+  | 'lowerBound'
+  /** something happened after which it is due at once */
+  | 'trigger'
+  /** its owner said: treat as due now */
+  | 'asked'
+  /** a one-off that has been done */
+  | 'doneOnce';
+
+export type Trigger = {
+  entry: string;
+  on: string;
+  code: IncidentSort | 'oilHot' | 'wheelsOff';
+};
+
 /** `null`: in limits as far as is known, but no forecast says when it falls due. */
 export type ItemState = 'unknown' | 'overdue' | 'dueSoon' | 'fine' | null;
 
@@ -87,7 +111,9 @@ export type ItemResult = {
   state: ItemState;
   /** a sentence, or null */
   reason: string | null;
-  reasonCode: 'noBaseline' | 'lowerBound' | null;
+  reasonCode: ReasonCode | null;
+  /** with reasonCode `trigger`: what made it due */
+  trigger?: Trigger;
   /** civil date of the last service or baseline; absent without one */
   service?: string;
   /** what runs out first: measure, with ":severe" for a limit of the hard-use schedule */

@@ -1,6 +1,7 @@
 import { type Analysis, analyseBook } from '@quartermark/engine';
 import { type Lane, laneOf, urgencyOf } from '@quartermark/engine/display';
 import type { Book } from '@quartermark/engine/log';
+import { type CarStatus, type Stop, stopOf } from '@quartermark/engine/matters';
 
 /** What is stored of a car: the whole analysis and what the overview shows of it. */
 export type Answer = {
@@ -11,6 +12,8 @@ export type Answer = {
   overdue: number;
   dueSoon: number;
   notOnRecord: number;
+  status: CarStatus;
+  stop: Stop | null;
 };
 
 /** Asks the engine about a book and draws the overview's columns from what it says. */
@@ -25,6 +28,8 @@ export function answerOf(book: Book): Answer {
     laidUp: analysis.laidUp !== null,
     overdue: count((item) => item.state === 'overdue'),
     dueSoon: count((item) => item.state === 'dueSoon'),
+    status: analysis.status,
+    stop: stopOf(analysis.status, analysis.matters),
     notOnRecord: count((item) => item.state === 'unknown' && item.reasonCode === 'noBaseline'),
   };
 }
