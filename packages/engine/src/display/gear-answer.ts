@@ -32,7 +32,8 @@ function ownName(item: string, gear: string): string {
 function stateWords(result: ItemResult, item: ItemFacts | undefined, unit: DistanceUnit): Told {
   const { mark, word, detail } = itemWords(result, item, unit, false);
   const { day, remaining } = laneItem(result, item);
-  if (day !== null && remaining === null) {
+  const atOnce = result.reasonCode === 'trigger' || result.reasonCode === 'asked';
+  if (day !== null && remaining === null && !atOnce) {
     if (mark === 'overdue') return { mark, words: ` overdue since ${formatDay(day)}` };
     if (mark === 'dueSoon') return { mark, words: ` due by ${formatDay(day)}` };
     if (mark === 'noDate') return { mark, words: ` good until ${formatDay(day)}` };

@@ -219,6 +219,13 @@ describe('gearAnswer()', () => {
   });
 });
 
+test('gearAnswer() names what made an item due at once, not its day', () => {
+  const asked: ItemDraft = { ...yearly('2026-02-02'), dueSince: '2026-06-01' };
+  expect(gearAnswer(facts(wrench, [], [asked]))).toBe(
+    'Torque wrench: calibration overdue, you said: treat as due now.',
+  );
+});
+
 describe('gearListAnswer()', () => {
   const fine = facts(wrench, [], [yearly('2026-02-02')]);
   const over = facts(wrench, [], [yearly('2025-05-02')]);

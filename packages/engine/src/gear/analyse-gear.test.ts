@@ -258,6 +258,48 @@ describe('analyseGear() and sessions that name a set', () => {
   });
 });
 
+describe('analyseGear() and what makes an item due at once', () => {
+  const knock: ItemDraft & { id: string } = { ...look, triggers: { incidents: ['contact'] } };
+  const contact = { kind: 'incident', what: 'contact', car: 'a' } as const;
+  const onA: Drafted[] = [
+    { kind: 'odometer', on: '2026-03-01', car: 'a', odometer: km(800) },
+    { ...fit, on: '2026-04-01', time: '12:00', change: 'on', car: 'a' },
+    { ...fit, on: '2026-04-20', time: '12:00', change: 'off', car: 'a' },
+  ];
+  const item = (extra: Drafted[], own = knock) =>
+    analyse([...onA, ...extra], newTyres, [own]).analysis.items[0];
+
+  it('is an incident on its car while it was there, until the item is done', () => {
+    const during: Drafted = { ...contact, on: '2026-04-10' };
+    expect(item([during])).toMatchObject({
+      state: 'overdue',
+      reasonCode: 'trigger',
+      trigger: { entry: 'e3', on: '2026-04-10', code: 'contact' },
+    });
+    const done: Drafted = { kind: 'service', on: '2026-04-11', gear: 'set', items: ['look'] };
+    expect(item([during, done])).toMatchObject({ state: null, service: '2026-04-11' });
+    expect(item([{ ...during, what: 'overheating' }])?.state).toBeNull();
+    expect(item([{ ...during, removed: true }])?.state).toBeNull();
+  });
+
+  it('is none before or after, nor on another car; on a day of a fit it is, unless times tell', () => {
+    const state = (extra: object) => item([{ ...contact, on: '2026-04-20', ...extra }])?.state;
+    expect(state({ on: '2026-03-31' })).toBeNull();
+    expect(state({ on: '2026-04-21' })).toBeNull();
+    expect(state({ on: '2026-04-10', car: 'b' })).toBeNull();
+    expect(state({ time: '12:01' })).toBeNull();
+    expect(state({ time: '11:59' })).toBe('overdue');
+    expect(state({})).toBe('overdue');
+  });
+
+  it('leaves a one-off of a new part to be done', () => {
+    const once = { ...look, once: true };
+    expect(item([], once)?.reasonCode).toBeNull();
+    const done: Drafted = { kind: 'service', on: '2026-04-11', gear: 'set', items: ['look'] };
+    expect(item([done], once)).toMatchObject({ state: 'fine', reasonCode: 'doneOnce' });
+  });
+});
+
 describe('analyseGear() of equipment and people', () => {
   const wrench: GearDraft = { kind: 'equipment', name: 'Torque wrench', sort: 'torqueWrench' };
   const calibration = (baseline?: object) => [

@@ -1,7 +1,9 @@
 import { parseDay } from '../calendar/day-number.ts';
 import { ENGINE_VERSION } from '../engine-version.ts';
 import { buildHistory, type History } from '../history/build-history.ts';
+import type { CaseItem } from '../history/case.ts';
 import type { Book } from '../log/book.ts';
+import type { Entry } from '../log/entry.ts';
 import { bookCase, caseItem } from '../readers/book-case.ts';
 import { analyseItem } from '../wear/analyse-item.ts';
 import { type LastService, lastServices } from '../wear/last-service.ts';
@@ -9,12 +11,13 @@ import type { Ledger } from '../wear/ledger.ts';
 import { sortFlags } from '../wear/sort-flags.ts';
 import { componentLife, type Part } from './component-life.ts';
 import { findAssumedFitOrders, findSetsNotOn } from './find-misfits.ts';
-import { foldFits } from './fit-windows.ts';
+import { type Fits, foldFits } from './fit-windows.ts';
 import { type LifeStart, lifeStart } from './life-start.ts';
 import { mergeTimelines } from './merge-timelines.ts';
 import { ownEntries, placeOwn } from './own-entries.ts';
 import { partLedger, placeWindows } from './part-ledger.ts';
 import type { GearAnalysis, GearBook } from './result.ts';
+import { entriesWhileFitted } from './while-fitted.ts';
 
 /** Gives a car's history, building it the first time it is asked for. */
 export type HistoryOf = (book: Book) => History;
@@ -52,12 +55,12 @@ export function analyseGear(
   historyOf: HistoryOf = historiesAt(book.asOf),
 ): GearAnalysis {
   const { gear, asOf, cars } = book;
-  const items = book.items.map((item) => caseItem(item));
   const own = ownEntries(book);
   const isComponent = gear.gear.kind === 'component';
+  const fits = foldFits(isComponent ? own.entries : []);
+  const items = caseItems(book, own.entries, fits);
   const histories = new Map(cars.map((it) => [it.car.id, historyOf(it)]));
   const merged = mergeTimelines(histories, placeOwn(own, book, items, histories.values()));
-  const fits = foldFits(isComponent ? own.entries : []);
   const windows = placeWindows(fits, merged);
   const start = isComponent
     ? lifeStart({ gear: gear.gear, asOf, fits: fits.entries, merged })
@@ -83,6 +86,18 @@ export function analyseGear(
     },
     life: componentLife(part),
   };
+}
+
+/** Items with what makes them due at once: about the gear itself, or on a car while it was there. */
+function caseItems(
+  { items, cars, asOf }: GearBook,
+  own: readonly Entry[],
+  { windows }: Fits,
+): CaseItem[] {
+  const there = entriesWhileFitted(windows, cars, asOf);
+  const ids = new Set(there.map(({ id }) => id));
+  const happened = [...there, ...own.filter(({ id }) => !ids.has(id))];
+  return items.map((item) => caseItem(item, happened));
 }
 
 /** The last service of an item; a part made new since counts from then. */

@@ -31,8 +31,9 @@ function caseLimit(limit: Limit): CaseLimit {
   }
 }
 
-/** An item in SI values, as the models read it. */
 /**
+ * An item in SI values, as the models read it.
+ *
  * @param entries in which something may have happened that makes the item due at once; tombstones and
  *   what is dated later left out
  */

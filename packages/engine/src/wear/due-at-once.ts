@@ -35,9 +35,16 @@ export function overrule(
   }
   if (isAsked(item, ledger, service))
     return { ...judged, state: 'overdue', reasonCode: 'asked', reason: ASKED };
-  if (item.once && service !== null && ledger.timeline[service.position]?.startingPoint === false)
+  if (item.once && isDone(ledger, service))
     return { ...judged, state: 'fine', reasonCode: 'doneOnce', reason: DONE_ONCE };
   return judged;
+}
+
+/** A service of the log finishes a one-off: neither a starting point does, nor the day a part was new. */
+function isDone({ timeline }: Ledger, service: LastService | null): boolean {
+  if (service === null) return false;
+  const placed = timeline[service.position];
+  return placed?.entry === service.entry && !placed.startingPoint;
 }
 
 const TRIGGERED = 'Something happened after which this is due at once, whatever its limits say.';
