@@ -1,7 +1,8 @@
 import type { GearRow } from '@quartermark/api/client';
 import type { Route } from 'next';
 import Link from 'next/link';
-import { StateWord } from '../components/index.ts';
+import { StateMark } from '../components/index.ts';
+import { Bedding } from './Bedding.tsx';
 import styles from './GearLine.module.css';
 import { standsLines, watchedOf } from './gear-facts.ts';
 import { sortName } from './gear-words.ts';
@@ -26,19 +27,20 @@ export function GearLine({ row, garageId, unit }: GearLineProps) {
         >
           {gear.name}
         </Link>
-        <span className={styles.sort}>{sortName(gear)}</span>
+        {gear.kind === 'person' ? null : <span className={styles.sort}>{sortName(gear)}</span>}
       </h3>
-      <p className={styles.state}>
-        {first ? (
-          <StateWord
-            kind={first.words.mark}
-            words={`${first.item.item.name}: ${first.words.word.toLowerCase()}`}
-            detail={first.words.detail}
-          />
-        ) : (
-          nothingWords(row)
-        )}
-      </p>
+      {first ? (
+        <p className={styles.state}>
+          <StateMark kind={first.words.mark} />
+          <span>
+            {first.item.item.name}: <strong>{first.words.word}</strong>
+            {first.words.detail === '' ? '' : `, ${first.words.detail}`}
+          </span>
+        </p>
+      ) : (
+        <p>{nothingWords(row)}</p>
+      )}
+      <Bedding row={row} />
       <p className={styles.lines}>{standsLines(row, unit).join(' ')}</p>
     </li>
   );

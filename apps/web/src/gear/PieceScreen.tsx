@@ -5,6 +5,7 @@ import { flagSentence, gearAnswer } from '@quartermark/engine/display';
 import type { Route } from 'next';
 import { ItemList } from '../car/ItemList.tsx';
 import { ButtonLink, Notice, PageAnswer } from '../components/index.ts';
+import { Bedding } from './Bedding.tsx';
 import { gearFacts, standsLines } from './gear-facts.ts';
 import { sortName } from './gear-words.ts';
 import { Life } from './Life.tsx';
@@ -26,6 +27,7 @@ export function PieceScreen(where: PieceWhere) {
         beneath={
           <>
             {stands.length > 0 ? <p className={styles.rest}>{stands.join(' ')}</p> : null}
+            <Bedding row={row} />
             {gear.remarks ? <p className={styles.remarks}>{gear.remarks}</p> : null}
           </>
         }

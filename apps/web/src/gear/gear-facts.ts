@@ -2,7 +2,6 @@ import type { GearRow, ItemView } from '@quartermark/api/client';
 import type { ItemResult } from '@quartermark/engine';
 import {
   BEDDING_WORDS,
-  beddingWords,
   fittedLine,
   type GearFacts,
   type ItemWords,
@@ -48,16 +47,10 @@ export function gearUrgency({ analysis, life }: Pick<GearRow, 'analysis' | 'life
 }
 
 /**
- * How a part stands, a sentence each: where it is, how thin it was last, how it is bedded. Empty for
- * tools and people.
+ * How a part stands, a sentence each: where it is, how thin it was last. Empty for tools and people.
  */
 export function standsLines({ gear, life, fittedTo }: GearRow, unit: 'km' | 'mi'): string[] {
   if (gear.kind !== 'component' || life === null) return [];
   const least = gear.leastDepth ? depthMm(gear.leastDepth) : null;
-  const bedding = beddingWords(life);
-  return [
-    fittedLine(fittedTo, life, unit),
-    ...measuredLines(life, least),
-    ...(bedding === null ? [] : [`${bedding}.`]),
-  ];
+  return [fittedLine(fittedTo, life, unit), ...measuredLines(life, least)];
 }
