@@ -27,3 +27,6 @@ export const demoRecord = (car: number, kind = '') => `record/${id(car, 'a000', 
 export const demoItem = (car: number, number: number) =>
   `${demoCar(car)}/item/${id(car, '9000', number)}`;
 export const demoEntry = (car: number, number: number) => `entry/${id(car, '8000', number)}`;
+/** A set, a tool or a person. */
+export const demoGear = (number: number) =>
+  `gear/01900000-0000-7fa0-a000-${String(number).padStart(12, '0')}`;

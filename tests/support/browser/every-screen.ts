@@ -1,5 +1,5 @@
 import { expect, type Page } from '@playwright/test';
-import { demoCar, demoEntry, demoItem, demoRecord } from './demo.ts';
+import { demoCar, demoEntry, demoGear, demoItem, demoRecord } from './demo.ts';
 
 export type Screen = {
   name: string;
@@ -44,6 +44,17 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'change a car', path: `${demoCar(1)}/change` },
   { name: 'add an item', path: `${demoCar(1)}/item/add` },
   { name: 'change an item', path: demoItem(1, 1) },
+  { name: 'begin with a car', path: `${demoCar(6)}/begin` },
+  { name: 'sets, tools and people', path: 'gear' },
+  { name: 'a tyre set', path: demoGear(1), unfold: openAllWhys },
+  { name: 'brake pads, not bedded', path: demoGear(4) },
+  { name: 'a tool', path: demoGear(6), unfold: openAllWhys },
+  { name: 'a person', path: demoGear(9) },
+  { name: 'add a set, a tool or a person', path: 'gear/add' },
+  { name: 'change a set', path: `${demoGear(1)}/change` },
+  { name: 'service done on a tool', path: `${demoGear(6)}/done` },
+  { name: 'which car a part goes on', path: `${demoGear(1)}/car` },
+  { name: 'add an item of a tool', path: `${demoGear(6)}/item/add` },
   { name: 'what happened, which car', path: 'record' },
   { name: 'what happened, what', path: demoRecord(1) },
   ...KINDS.map((kind) => ({ name: `record ${kind}`, path: demoRecord(1, `/${kind}`) })),

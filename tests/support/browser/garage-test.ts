@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { test as base, type Page } from '@playwright/test';
-import type { CarView, EntryView, HistoryPage, Written } from '@quartermark/api/client';
-import type { EntryDraft, ItemDraft } from '@quartermark/engine/log';
+import type { CarView, EntryView, GearView, HistoryPage, Written } from '@quartermark/api/client';
+import type { EntryDraft, GearDraft, ItemDraft } from '@quartermark/engine/log';
 import { eventually } from '../eventually.ts';
 import type { Answer, HttpApi } from '../http-api.ts';
 import { apiOf } from './api-of.ts';
@@ -53,6 +53,26 @@ export class OwnGarage {
     const itemId = randomUUID();
     await this.api.mutate('item.add', this.command({ carId: this.carId, itemId, item }));
     return itemId;
+  }
+
+  /** Another car in the same garage. */
+  async another(name: string): Promise<OwnGarage> {
+    const carId = randomUUID();
+    const car = { name, unit: 'km', profile: {} };
+    await this.api.mutate('car.add', this.command({ carId, car }));
+    return new OwnGarage(this.api, this.garageId, carId, name);
+  }
+
+  /** A set, a tool or a person, with what is watched of it. */
+  async keep(gear: GearDraft, items: readonly ItemDraft[] = []): Promise<string> {
+    const gearId = randomUUID();
+    const watched = items.map((item) => ({ itemId: randomUUID(), item }));
+    await this.api.mutate('gear.add', this.command({ gearId, gear, items: watched }));
+    return gearId;
+  }
+
+  piece(gearId: string): Promise<GearView> {
+    return this.api.query<GearView>('gear.view', { garageId: this.garageId, gearId });
   }
 
   command<T extends object>(input: T): T & { garageId: string; commandId: string } {
