@@ -91,7 +91,11 @@ test('of two phones that fit one set at the same time, one is told that it is on
   expect(settled.map(({ status }) => status).toSorted()).toEqual(['fulfilled', 'rejected']);
   const lost = settled.findIndex(({ status }) => status === 'rejected');
   const refusal = await refused(tries[lost] as Promise<unknown>);
-  expect(refusal.code).toBe('alreadyFitted');
+  const winner = lost === 0 ? 'Sorrel 1' : 'Brindle 2';
+  expect(refusal).toMatchObject({
+    code: 'alreadyFitted',
+    message: `By the record it is on ${winner} since 1 June 2026. Take it off there first, or record it as moved.`,
+  });
 });
 
 test('amending a fit is held against the others, not against itself', async () => {

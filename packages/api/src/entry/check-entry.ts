@@ -15,6 +15,7 @@ import { badField, notFoundHere } from '../refused.ts';
 import { bodiesOf } from './body-of.ts';
 import { checkDay } from './check-day.ts';
 import { checkGear } from './check-gear.ts';
+import { checkNamed } from './check-named.ts';
 import { checkOdometer } from './check-odometer.ts';
 import { checkOrder, otherSide } from './check-order.ts';
 import type { Answers } from './entry-for-garage.ts';
@@ -35,7 +36,8 @@ export async function checkEntry(
   checkDay(entry, todayIn(now, garage.zone));
   const car = entry.car === undefined ? null : await readCar(tx, garage.id, entry.car);
   if (entry.car !== undefined && !car) throw notFoundHere('car', 'entry.car');
-  await checkGear(writing, entry);
+  await checkGear(writing, entry, before);
+  await checkNamed(writing, entry, before);
   if (entry.kind === 'service') await checkItems(writing, entry, before);
   if (entry.car === undefined) return;
   await checkStorage(writing, entry);

@@ -27,28 +27,58 @@ export function aboutGear(entry: EntryInput): string | undefined {
   return entry.kind === 'fit' || entry.kind === 'measure' ? entry.component : undefined;
 }
 
+type Named = { path: (string | number)[]; id: string | undefined; what: string };
+
+/** Every id an entry names, with what it is the id of. */
+function named(entry: EntryInput): Named[] {
+  const one = (field: string, id: string | undefined, what: string): Named => ({
+    path: [field],
+    id,
+    what,
+  });
+  const many = (field: string, ids: readonly string[] | undefined, what: string): Named[] =>
+    (ids ?? []).map((id, index) => ({ path: [field, index], id, what }));
+  const ofAll = [
+    one('id', entry.id, 'the entry, made by the form'),
+    one('car', entry.car, 'a car of this garage'),
+    one('gear', entry.gear, 'a set, tool or person of this garage'),
+    ...many('photos', entry.photos, 'a photo of this garage'),
+  ];
+  switch (entry.kind) {
+    case 'fit':
+    case 'measure':
+      return [...ofAll, one('component', entry.component, 'a component of this garage')];
+    case 'session':
+      return [
+        ...ofAll,
+        one('tyreSet', entry.tyreSet, 'a tyre set of this garage'),
+        one('event', entry.event, 'an event of this garage'),
+      ];
+    case 'finding':
+      return [...ofAll, one('resolvedBy', entry.resolvedBy, 'the entry that dealt with it')];
+    case 'service':
+      return [...ofAll, ...many('items', entry.items, 'a service item of this car')];
+    default:
+      return ofAll;
+  }
+}
+
 /** An entry whose ids are those of this house: UUIDs that the client made. */
 export const entryForGarage = entryInput.superRefine((entry: EntryInput, ctx) => {
-  const ask = (path: (string | number)[], text: string | undefined, what: string) => {
-    if (text !== undefined && !isId(text))
-      ctx.addIssue({ code: 'custom', path, message: `must be the id of ${what}, a UUID` });
-  };
-  ask(['id'], entry.id, 'the entry, made by the form');
-  ask(['car'], entry.car, 'a car of this garage');
-  ask(['gear'], entry.gear, 'a set, tool or person of this garage');
-  if (entry.kind === 'fit' || entry.kind === 'measure')
-    ask(['component'], entry.component, 'a component of this garage');
-  if (entry.kind === 'session') ask(['tyreSet'], entry.tyreSet, 'a tyre set of this garage');
-  if (entry.kind === 'service')
-    entry.items.forEach((item, index) => {
-      ask(['items', index], item, 'a service item of this car');
-    });
-  for (const [index, photo] of (entry.photos ?? []).entries())
-    ask(['photos', index], photo, 'a photo of this garage');
+  const wrong = (path: (string | number)[], message: string) =>
+    ctx.addIssue({ code: 'custom', path, message });
+  for (const { path, id: text, what } of named(entry))
+    if (text !== undefined && !isId(text)) wrong(path, `must be the id of ${what}, a UUID`);
+  if (entry.kind === 'fit' || entry.kind === 'measure') {
+    const { gear, component } = entry;
+    // an entry has one place among the pieces; two would hide it from one of them
+    if (gear !== undefined && component !== undefined && gear !== component)
+      wrong(['gear'], 'names another piece than the component; leave it out');
+  }
   if (entry.car === undefined && aboutGear(entry) === undefined && entry.kind !== 'note')
-    ctx.addIssue({ code: 'custom', path: ['car'], message: 'is missing; say which car it was' });
+    wrong(['car'], 'is missing; say which car it was');
   if (entry.car === undefined && NEEDS_A_CAR.includes(entry.kind))
-    ctx.addIssue({ code: 'custom', path: ['car'], message: 'is missing; only a car does this' });
+    wrong(['car'], 'is missing; only a car does this');
 });
 
 /** Questions that a person has answered with "yes, as I wrote it". */

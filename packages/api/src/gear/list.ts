@@ -26,7 +26,7 @@ export function gearList(
       if (!row) throw notFoundHere('garage', 'garageId');
       const garage = garageViewOf(row, world.clock.now());
       const pieces = await listGear(tx, garageId);
-      const rows = await gearRows({ tx, garage: row, today: garage.today }, pieces);
+      const rows = await gearRows({ tx, garage: row, today: garage.today, log: world.log }, pieces);
       return { garage, rows, cars: await carNames(tx, garageId, rows) };
     },
     { isolation: 'repeatable read', readOnly: true },

@@ -1,5 +1,5 @@
 import { listEntriesOfGear, readCar, removeGear as removeRow, tellGarage } from '@quartermark/db';
-import { todayIn } from '@quartermark/engine/calendar';
+import { addDays, todayIn } from '@quartermark/engine/calendar';
 import { formatDay } from '@quartermark/engine/display';
 import { z } from 'zod';
 import { baseRevision, commandFields, id } from '../asked.ts';
@@ -8,7 +8,7 @@ import { refuse } from '../refused.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 import { standingGear } from './standing-gear.ts';
-import { windowsOf } from './windows-of.ts';
+import { fittedOn } from './windows-of.ts';
 
 export const removeGearInput = z.strictObject({ ...commandFields, gearId: id, baseRevision });
 
@@ -34,7 +34,9 @@ export function removeGear(
 
 async function refuseFitted({ tx, garage, now }: Writing, gearId: string): Promise<void> {
   const entries = await listEntriesOfGear(tx, garage.id, [gearId]);
-  const on = windowsOf(entries, todayIn(now, garage.zone)).find(({ end }) => end === null);
+  // a day of grace: what is dated tomorrow counts, and what comes off tomorrow is still on
+  const today = todayIn(now, garage.zone);
+  const on = fittedOn(entries, today) ?? fittedOn(entries, addDays(today, 1));
   if (!on) return;
   const car = await readCar(tx, garage.id, on.car);
   throw refuse(

@@ -25,7 +25,9 @@ export function gearView(
       const [row, piece] = [await readGarage(tx, garageId), await readGear(tx, garageId, gearId)];
       if (!row || !piece || piece.removedAt) throw notFoundHere('set, tool or person', 'gearId');
       const garage = garageViewOf(row, world.clock.now());
-      const rows = await gearRows({ tx, garage: row, today: garage.today }, [piece]);
+      const rows = await gearRows({ tx, garage: row, today: garage.today, log: world.log }, [
+        piece,
+      ]);
       const [found] = rows;
       if (!found) throw new Error(`could not work out ${gearId}: it is there and gave no row`);
       return { garage, row: found, cars: await carNames(tx, garageId, rows) };
