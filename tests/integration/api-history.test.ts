@@ -80,6 +80,11 @@ describe('car.lastValues', () => {
       const where = { garageId: other.garageId, carId: other.carId };
       expect(await other.me.car.lastValues(where)).toEqual({
         odometer: null,
+        oilCheck: null,
+        wheels: null,
+        fit: null,
+        measure: null,
+        finding: null,
         oilTopUp: null,
         session: null,
         strip: null,

@@ -109,7 +109,7 @@ export type Home = House & {
     entry: EntryDraft,
     more?: {
       commandId?: string;
-      confirmed?: ('odometerBackwards' | 'orderUnclear')[];
+      confirmed?: ('odometerBackwards' | 'orderUnclear' | 'looksTheSame')[];
       queued?: boolean;
     },
   ): Promise<{ id: string; revision: number; version: number }>;

@@ -15,6 +15,8 @@ export type RefusalCode =
   | 'odometerBackwards'
   /** a service and a use share the day without times: say which came first, or send `confirmed` */
   | 'orderUnclear'
+  /** the same use is on record that day: leave it, or send `confirmed` to keep both */
+  | 'looksTheSame'
   /** a component goes on while it is on another car: take it off there, or record it as moved */
   | 'alreadyFitted'
   /** the same command id with another payload */

@@ -14,6 +14,7 @@ import { addEvent, addEventInput } from './event/add.ts';
 import { changeEvent, changeEventInput } from './event/change.ts';
 import { eventList, eventListInput } from './event/list.ts';
 import { removeEvent, removeEventInput } from './event/remove.ts';
+import { openFindings, openFindingsInput } from './finding/open.ts';
 import { changeGarage, changeGarageInput } from './garage/change.ts';
 import { createGarage, createGarageInput } from './garage/create.ts';
 import { garageMine } from './garage/mine.ts';
@@ -28,6 +29,8 @@ import { addManyItems, addManyItemsInput } from './item/add-many.ts';
 import { changeItem, changeItemInput } from './item/change.ts';
 import { removeItem, removeItemInput } from './item/remove.ts';
 import { liveChanges, liveChangesInput } from './live/changes.ts';
+import { peopleNames, peopleNamesInput } from './people/names.ts';
+import { pocketSheet } from './pocket/sheet.ts';
 import { setupState } from './setup/state.ts';
 import { changeSpec, changeSpecInput } from './spec/change.ts';
 import { specView, specViewInput } from './spec/view.ts';
@@ -109,6 +112,19 @@ export const appRouter = router({
     remove: procedure
       .input(asked(removeEventInput))
       .mutation(({ ctx, input }) => removeEvent(ctx.world, ctx.asker, input)),
+  }),
+  finding: router({
+    open: procedure
+      .input(asked(openFindingsInput))
+      .query(({ ctx, input }) => openFindings(ctx.world, ctx.asker, input)),
+  }),
+  people: router({
+    names: procedure
+      .input(asked(peopleNamesInput))
+      .query(({ ctx, input }) => peopleNames(ctx.world, ctx.asker, input)),
+  }),
+  pocket: router({
+    sheet: procedure.query(({ ctx }) => pocketSheet(ctx.world, ctx.asker)),
   }),
   spec: router({
     view: procedure

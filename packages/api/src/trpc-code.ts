@@ -10,6 +10,7 @@ const TRPC_CODE: Record<RefusalCode, TRPC_ERROR_CODE_KEY> = {
   odometerBackwards: 'UNPROCESSABLE_CONTENT',
   orderUnclear: 'UNPROCESSABLE_CONTENT',
   alreadyFitted: 'UNPROCESSABLE_CONTENT',
+  looksTheSame: 'UNPROCESSABLE_CONTENT',
   commandReused: 'CONFLICT',
   conflict: 'CONFLICT',
   removed: 'CONFLICT',

@@ -10,6 +10,7 @@ import type {
   LayUpWindow,
   SpecSheet,
 } from '@quartermark/engine/log';
+import type { OpenFinding, OpenIncident } from '@quartermark/engine/matters';
 
 /** What the screens read. Instants are ISO strings in UTC, days are civil dates of the garage. */
 
@@ -72,6 +73,10 @@ export type CarView = {
   /** null: being recomputed */
   analysis: Analysis | null;
   failure: FailureView | null;
+  /** components that are on it now */
+  gear: GearRow[];
+  /** who drives it, the last one first, and who else belongs to the garage */
+  people: string[];
 };
 
 /** A component, a piece of equipment or a person, with what is known of it now. */
@@ -111,7 +116,12 @@ export type EntryView = {
   recordedBy: string;
 };
 
-export type HistoryPage = { entries: EntryView[]; next: string | null };
+export type HistoryPage = {
+  entries: EntryView[];
+  /** names of the cars, pieces, people and items that the entries speak of, by id */
+  names: Record<string, string>;
+  next: string | null;
+};
 
 export type RevisionView = {
   revision: number;
@@ -129,6 +139,35 @@ export type LastValues = {
   strip: EntryInput | null;
   drive: EntryInput | null;
   fuel: EntryInput | null;
+  oilCheck: EntryInput | null;
+  wheels: EntryInput | null;
+  fit: EntryInput | null;
+  measure: EntryInput | null;
+  finding: EntryInput | null;
+};
+
+/** A finding or an incident that nobody has answered, and whose it is. */
+export type OpenMatter = {
+  carId: string | null;
+  carName: string | null;
+  gearId: string | null;
+  gearName: string | null;
+} & ({ kind: 'finding'; matter: OpenFinding } | { kind: 'incident'; matter: OpenIncident });
+
+/** The worst first. */
+export type OpenMatters = { garage: GarageView; rows: OpenMatter[] };
+
+/** Everything a phone needs to record without signal. */
+export type PocketSheet = {
+  /** the server's clock when it was written, an ISO instant */
+  at: string;
+  garages: {
+    garage: GarageView;
+    /** the one something was last recorded of first */
+    cars: { view: CarView; last: LastValues }[];
+    gear: GearRow[];
+    events: EventView[];
+  }[];
 };
 
 /** Answer of every verb that writes. `version` is the car's input version it produced. */

@@ -16,7 +16,7 @@ import styles from './EntryScreen.module.css';
 type EntryProps = { shown: EntryView; view: CarView };
 
 /** What was answered when it was first recorded is not asked again. */
-const CONFIRMED = ['odometerBackwards' as const, 'orderUnclear' as const];
+const CONFIRMED = ['odometerBackwards' as const, 'orderUnclear' as const, 'looksTheSame' as const];
 
 /** Takes an entry out of the count. A removed one is never revived: the way back records it anew. */
 export function RemoveEntry({ shown, view }: EntryProps) {

@@ -4,12 +4,12 @@ import type { Trouble } from '../client/refusal-words.ts';
 import { Button, Notice } from '../components/index.ts';
 import { orderWords } from './day-words.ts';
 import { type FormKind, isUse } from './record-kinds.ts';
-import type { Question } from './use-save-entry.ts';
+import { QUESTIONS, type Question } from './use-save-entry.ts';
 
 /** The question that a refusal asks; null where it is none. */
 export function questionOf(trouble: Trouble | null): Question | null {
   const code = trouble?.refusal?.code;
-  return code === 'odometerBackwards' || code === 'orderUnclear' ? code : null;
+  return QUESTIONS.find((question) => question === code) ?? null;
 }
 
 type QuestionsProps = {
@@ -33,6 +33,20 @@ export function Questions({ trouble, question, kind, busy, onAsWritten, onOrder 
         actions={
           <Button busy={busy} onClick={onAsWritten}>
             Save it as typed
+          </Button>
+        }
+      >
+        {said}
+      </Notice>
+    );
+  if (question === 'looksTheSame')
+    return (
+      <Notice
+        tone="alarm"
+        title="Not saved yet: is it on record already?"
+        actions={
+          <Button busy={busy} onClick={onAsWritten}>
+            It happened twice, save both
           </Button>
         }
       >

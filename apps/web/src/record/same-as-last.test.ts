@@ -21,6 +21,11 @@ const session = entryInput.parse({
   note: 'Only of that day.',
 } satisfies EntryDraft);
 const last: LastValues = {
+  oilCheck: null,
+  wheels: null,
+  fit: null,
+  measure: null,
+  finding: null,
   odometer: null,
   oilTopUp: null,
   session,

@@ -1,7 +1,7 @@
 'use client';
 
 import type { CarView, EntryView } from '@quartermark/api/client';
-import { canonicalJson, type EntryInput } from '@quartermark/engine/log';
+import { canonicalJson, type EntryInput, sameUseKey } from '@quartermark/engine/log';
 import { useRef } from 'react';
 import { newId } from '../client/make-id.ts';
 import type { Trouble } from '../client/refusal-words.ts';
@@ -10,11 +10,14 @@ import { type Sent, useEntryDoor } from './entry-door.ts';
 import { rememberCar } from './last-car.ts';
 
 /** Questions that are answered by "as I wrote it". */
-export type Question = 'odometerBackwards' | 'orderUnclear';
+export type Question = (typeof QUESTIONS)[number];
+
+export const QUESTIONS = ['odometerBackwards', 'orderUnclear', 'looksTheSame'] as const;
 
 /** What a question is about: an answer holds as long as that stays the same. */
 function about(question: Question, entry: EntryInput): string {
   const until = entry.kind === 'drive' ? entry.until : null;
+  if (question === 'looksTheSame') return sameUseKey(entry) ?? '';
   return question === 'odometerBackwards'
     ? canonicalJson([entry.on, until, entry.odometer])
     : canonicalJson([entry.on, entry.time, entry.dayOrder]);
@@ -48,9 +51,7 @@ export function useSaveEntry({ view, forget, onDone }: Sending) {
   const answers = useRef<Partial<Record<Question, string>>>({});
 
   const confirmed = (entry: EntryInput) =>
-    (['odometerBackwards', 'orderUnclear'] as const).filter(
-      (question) => answers.current[question] === about(question, entry),
-    );
+    QUESTIONS.filter((question) => answers.current[question] === about(question, entry));
 
   function done(entryId: string, sent: Sent, undo: () => Promise<unknown>) {
     forget();
@@ -93,7 +94,7 @@ export function useSaveEntry({ view, forget, onDone }: Sending) {
       entryId,
       baseRevision: sent.at === 'server' ? sent.written.revision : baseRevision + 1,
       entry: standing,
-      confirmed: ['odometerBackwards' as const, 'orderUnclear' as const],
+      confirmed: [...QUESTIONS],
     };
     done(entryId, sent, () => door.amend(undoing));
   }

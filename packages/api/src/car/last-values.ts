@@ -1,4 +1,4 @@
-import { lastOfEachKind, lastWithOdometer, readCar } from '@quartermark/db';
+import { lastOfEachKind, lastWithOdometer, readCar, type Tx } from '@quartermark/db';
 import type { EntryKind } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { id } from '../asked.ts';
@@ -16,6 +16,11 @@ const KINDS = [
   'strip',
   'drive',
   'fuel',
+  'oilCheck',
+  'wheels',
+  'fit',
+  'measure',
+  'finding',
 ] as const satisfies readonly EntryKind[];
 
 /** What the forms start from: the last of each kind, and the last odometer reading. */
@@ -25,25 +30,34 @@ export function carLastValues(
   { garageId, carId }: z.output<typeof carLastValuesInput>,
 ): Promise<LastValues> {
   return inGarage(world, asker, garageId, async (tx) => {
-    const [car, last, read] = await Promise.all([
-      readCar(tx, garageId, carId),
-      lastOfEachKind(tx, garageId, carId, KINDS),
-      lastWithOdometer(tx, garageId, carId),
-    ]);
-    if (!car) throw notFoundHere('car', 'carId');
-    const of = (kind: EntryKind) => {
-      const row = last.find((one) => one.kind === kind);
-      return row ? bodyOf(row) : null;
-    };
-    return {
-      odometer: read ? odometerOf(bodyOf(read)) : null,
-      oilTopUp: of('oilTopUp'),
-      session: of('session'),
-      strip: of('strip'),
-      drive: of('drive'),
-      fuel: of('fuel'),
-    };
+    if (!(await readCar(tx, garageId, carId))) throw notFoundHere('car', 'carId');
+    return lastValuesOf(tx, garageId, carId);
   });
+}
+
+/** The same, inside a transaction; of a car that is there. */
+export async function lastValuesOf(tx: Tx, garageId: string, carId: string): Promise<LastValues> {
+  const [last, read] = await Promise.all([
+    lastOfEachKind(tx, garageId, carId, KINDS),
+    lastWithOdometer(tx, garageId, carId),
+  ]);
+  const of = (kind: EntryKind) => {
+    const row = last.find((one) => one.kind === kind);
+    return row ? bodyOf(row) : null;
+  };
+  return {
+    odometer: read ? odometerOf(bodyOf(read)) : null,
+    oilTopUp: of('oilTopUp'),
+    session: of('session'),
+    strip: of('strip'),
+    drive: of('drive'),
+    fuel: of('fuel'),
+    oilCheck: of('oilCheck'),
+    wheels: of('wheels'),
+    fit: of('fit'),
+    measure: of('measure'),
+    finding: of('finding'),
+  };
 }
 
 function odometerOf(entry: ReturnType<typeof bodyOf>): LastValues['odometer'] {

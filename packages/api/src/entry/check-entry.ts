@@ -1,4 +1,5 @@
 import {
+  knownPhotos,
   listEntriesOnDay,
   listGearOnceOn,
   listItems,
@@ -18,6 +19,7 @@ import { checkGear } from './check-gear.ts';
 import { checkNamed } from './check-named.ts';
 import { checkOdometer } from './check-odometer.ts';
 import { checkOrder, otherSide } from './check-order.ts';
+import { checkTwin } from './check-twin.ts';
 import type { Answers } from './entry-for-garage.ts';
 
 /**
@@ -38,10 +40,22 @@ export async function checkEntry(
   if (entry.car !== undefined && !car) throw notFoundHere('car', 'entry.car');
   await checkGear(writing, entry, before);
   await checkNamed(writing, entry, before);
+  await checkGear(writing, entry);
+  await checkPhotos(writing, entry);
   if (entry.kind === 'service') await checkItems(writing, entry, before);
   if (entry.car === undefined) return;
   await checkStorage(writing, entry);
   if (!answers.queued) await ask(writing, entry.car, entry, answers, before);
+}
+
+async function checkPhotos({ tx, garage }: Writing, { photos = [] }: EntryInput): Promise<void> {
+  const known = await knownPhotos(tx, garage.id, photos);
+  const index = photos.findIndex((photo) => !known.has(photo));
+  if (index >= 0)
+    throw badField(
+      `entry.photos.${index}`,
+      'photos: one of them has not arrived; send it again, or take it off the entry',
+    );
 }
 
 async function checkItems(
@@ -86,6 +100,9 @@ async function ask(
     const near = bodiesOf(await readingsNear(tx, garage.id, carId, entry.on));
     checkOdometer(entry, near, await rejectedReadings(tx, garage.id, carId));
   }
-  if (moved && otherSide(entry).length > 0 && !confirmed.includes('orderUnclear'))
-    checkOrder(entry, bodiesOf(await listEntriesOnDay(tx, garage.id, carId, entry.on)));
+  if (!moved || otherSide(entry).length === 0) return;
+  const sameDay = bodiesOf(await listEntriesOnDay(tx, garage.id, carId, entry.on));
+  if (!confirmed.includes('orderUnclear')) checkOrder(entry, sameDay);
+  // written down by two people, or twice by one whose first try seemed lost
+  if (!confirmed.includes('looksTheSame')) checkTwin(entry, sameDay);
 }

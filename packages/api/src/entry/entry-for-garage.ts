@@ -82,7 +82,7 @@ export const entryForGarage = entryInput.superRefine((entry: EntryInput, ctx) =>
 });
 
 /** Questions that a person has answered with "yes, as I wrote it". */
-const confirmed = z.array(z.enum(['odometerBackwards', 'orderUnclear'])).max(2);
+const confirmed = z.array(z.enum(['odometerBackwards', 'orderUnclear', 'looksTheSame'])).max(3);
 
 export const answerFields = {
   confirmed: confirmed.default([]),

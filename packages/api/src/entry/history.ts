@@ -1,4 +1,4 @@
-import { historyPage, readCar } from '@quartermark/db';
+import { type EntryRow, historyPage, namesOfThings, readCar, readGear } from '@quartermark/db';
 import { civilDate, ENTRY_KINDS, type EntryKind } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { id } from '../asked.ts';
@@ -10,10 +10,15 @@ import type { HistoryPage } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 import { entryViewsOf } from './view-of.ts';
 
+const kind = z.enum(ENTRY_KINDS as readonly [EntryKind, ...EntryKind[]]);
+
 export const entryHistoryInput = z.strictObject({
   garageId: id,
-  carId: id,
-  kind: z.enum(ENTRY_KINDS as readonly [EntryKind, ...EntryKind[]]).optional(),
+  /** of a car, or of a component, piece of equipment or person; neither: the whole garage */
+  carId: id.optional(),
+  gearId: id.optional(),
+  kind: kind.optional(),
+  kinds: z.array(kind).min(1).max(ENTRY_KINDS.length).optional(),
   /** words to look for in what was typed */
   text: z.string().trim().max(200).optional(),
   /** removed entries too */
@@ -25,25 +30,40 @@ const place = z.strictObject({ on: civilDate, recorded: z.int() });
 
 export const HISTORY_PAGE_SIZE = 50;
 
-/** One page of a car's record, newest day first. */
+/** One page of the record, newest day first. */
 export function entryHistory(
   world: World,
   asker: Asker,
   input: z.output<typeof entryHistoryInput>,
 ): Promise<HistoryPage> {
-  const { garageId, carId, kind, text, removed, cursor } = input;
+  const { garageId, carId, gearId, text, removed, cursor } = input;
+  const kinds = input.kinds ?? (input.kind && [input.kind]);
   const after = cursor ? readCursor(place, cursor) : null;
   return inGarage(world, asker, garageId, async (tx) => {
-    if (!(await readCar(tx, garageId, carId))) throw notFoundHere('car', 'carId');
+    if (carId && !(await readCar(tx, garageId, carId))) throw notFoundHere('car', 'carId');
+    if (gearId && !(await readGear(tx, garageId, gearId)))
+      throw notFoundHere('set, tool or person', 'gearId');
     const { rows, next } = await historyPage(tx, {
       garageId,
-      carId,
       after,
       limit: HISTORY_PAGE_SIZE,
-      ...(kind ? { kind } : {}),
+      ...(carId ? { carId } : {}),
+      ...(gearId ? { gearId } : {}),
+      ...(kinds ? { kinds } : {}),
       ...(text ? { text } : {}),
       ...(removed ? { tombstones: true } : {}),
     });
-    return { entries: await entryViewsOf(tx, garageId, rows), next: next && writeCursor(next) };
+    return {
+      entries: await entryViewsOf(tx, garageId, rows),
+      names: await namesOfThings(tx, garageId, rows.flatMap(idsIn)),
+      next: next && writeCursor(next),
+    };
   });
+}
+
+/** Everything an entry speaks of that has a name. */
+function idsIn({ carId, gearId, body }: EntryRow): string[] {
+  const items = body.kind === 'service' ? body.items : [];
+  const set = body.kind === 'session' ? body.tyreSet : undefined;
+  return [carId, gearId, ...items, set].flatMap((id) => id ?? []);
 }

@@ -1,13 +1,13 @@
-import { type EventRow, listEvents, readGarage } from '@quartermark/db';
+import { listEvents, readGarage } from '@quartermark/db';
 import { addDays } from '@quartermark/engine/calendar';
-import { eventInput } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
 import { garageViewOf } from '../garage/view-of.ts';
 import { notFoundHere } from '../refused.ts';
-import type { EventList, EventView } from '../views.ts';
+import type { EventList } from '../views.ts';
 import type { Asker, World } from '../world.ts';
+import { eventViewOf } from './view-of.ts';
 
 export const eventListInput = z.strictObject({ garageId: id });
 
@@ -25,10 +25,6 @@ export function eventList(
     if (!row) throw notFoundHere('garage', 'garageId');
     const garage = garageViewOf(row, world.clock.now());
     const rows = await listEvents(tx, garageId, addDays(garage.today, -PAST_DAYS));
-    return { garage, events: rows.map(viewOf) };
+    return { garage, events: rows.map(eventViewOf) };
   });
-}
-
-function viewOf({ id: eventId, body, revision }: EventRow): EventView {
-  return { eventId, event: eventInput.parse(body), revision };
 }

@@ -1,5 +1,5 @@
 import type { EntryKind } from '@quartermark/engine/log';
-import { and, desc, eq, isNull, type SQL, sql } from 'drizzle-orm';
+import { and, desc, eq, inArray, isNull, type SQL, sql } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { entry } from '../schema.ts';
 import type { EntryRow } from './read.ts';
@@ -11,7 +11,10 @@ export type HistoryQuestion = {
   garageId: string;
   /** left out: the whole garage */
   carId?: string;
-  kind?: EntryKind;
+  /** about this component, piece of equipment or person */
+  gearId?: string;
+  /** any of these */
+  kinds?: readonly EntryKind[];
   /** words that must occur in what was typed, whatever their case */
   text?: string;
   /** removed entries too */
@@ -25,7 +28,7 @@ export async function historyPage(
   tx: Tx,
   question: HistoryQuestion,
 ): Promise<{ rows: EntryRow[]; next: HistoryPlace | null }> {
-  const { garageId, carId, kind, text, tombstones, after, limit } = question;
+  const { garageId, carId, gearId, kinds, text, tombstones, after, limit } = question;
   const rows = await tx
     .select()
     .from(entry)
@@ -33,7 +36,8 @@ export async function historyPage(
       and(
         eq(entry.garageId, garageId),
         carId === undefined ? undefined : eq(entry.carId, carId),
-        kind === undefined ? undefined : eq(entry.kind, kind),
+        gearId === undefined ? undefined : eq(entry.gearId, gearId),
+        kinds === undefined ? undefined : inArray(entry.kind, [...kinds]),
         tombstones ? undefined : isNull(entry.removedAt),
         text ? contains(text) : undefined,
         after

@@ -21,7 +21,7 @@ type WaysOutProps = {
 };
 
 /** Refusals that are questions: "as I wrote it" answers them. */
-const QUESTIONS: readonly RefusalCode[] = ['odometerBackwards', 'orderUnclear'];
+const QUESTIONS: readonly RefusalCode[] = ['odometerBackwards', 'orderUnclear', 'looksTheSame'];
 
 /** Why an entry was not taken, and what the person can decide. */
 export function WaysOut(props: WaysOutProps) {

@@ -1,0 +1,71 @@
+import {
+  carsLastRecorded,
+  listEvents,
+  listGear,
+  listMyGarages,
+  readGarage,
+  type Tx,
+} from '@quartermark/db';
+import { lastValuesOf } from '../car/last-values.ts';
+import { carViewOf } from '../car/view.ts';
+import { inGarage } from '../command/in-garage.ts';
+import { eventViewOf } from '../event/view-of.ts';
+import { garageViewOf } from '../garage/view-of.ts';
+import { gearRows } from '../gear/gear-rows.ts';
+import type { CarView, PocketSheet } from '../views.ts';
+import type { Asker, World } from '../world.ts';
+
+/** More cars than a person records for from a pocket. */
+const CARS_MAX = 60;
+
+/**
+ * Everything a phone needs to record without signal, of all garages of the asker, each as of one
+ * moment.
+ */
+export async function pocketSheet(world: World, asker: Asker): Promise<PocketSheet> {
+  const garages: PocketSheet['garages'] = [];
+  for (const garageId of await garageIds(world, asker)) {
+    const sheet = await inGarage(world, asker, garageId, (tx) => sheetOf(world, tx, garageId), {
+      isolation: 'repeatable read',
+      readOnly: true,
+    });
+    if (sheet) garages.push(sheet);
+  }
+  return { at: world.clock.now().toISOString(), garages };
+}
+
+async function garageIds(world: World, asker: Asker): Promise<string[]> {
+  return (await listMyGarages(world.db, asker.userId)).map(({ id }) => id);
+}
+
+async function sheetOf(
+  world: World,
+  tx: Tx,
+  garageId: string,
+): Promise<PocketSheet['garages'][number] | null> {
+  const row = await readGarage(tx, garageId);
+  if (!row) return null;
+  const now = world.clock.now();
+  const garage = garageViewOf(row, now);
+  const cars: PocketSheet['garages'][number]['cars'] = [];
+  for (const carId of await carsLastRecorded(tx, garageId, CARS_MAX)) {
+    const view = await carViewOf(tx, row, carId, now);
+    if (view) cars.push({ view: lighter(view), last: await lastValuesOf(tx, garageId, carId) });
+  }
+  const gear = await gearRows(
+    { tx, garage: row, today: garage.today },
+    await listGear(tx, garageId),
+  );
+  const events = await listEvents(tx, garageId, garage.today);
+  return { garage, cars, gear, events: events.map(eventViewOf) };
+}
+
+/** Without the ids of the entries each figure rests on: a phone without signal could not open them. */
+function lighter(view: CarView): CarView {
+  const { analysis } = view;
+  if (analysis === null) return view;
+  return {
+    ...view,
+    analysis: { ...analysis, items: analysis.items.map((it) => ({ ...it, evidence: [] })) },
+  };
+}
