@@ -245,7 +245,7 @@ describe('work and driving on one day without times', () => {
 
   test('is asked about as well when the driving is recorded second', async () => {
     expect((await refused(at.record(use()))).code).toBe('orderUnclear');
-    await at.record({ ...use(), time: '09:00' });
+    await at.record({ ...use(), time: '09:00' }, { confirmed: ['looksTheSame'] });
   });
 
   test('is not asked about where only one of the two shares the day', async () => {
