@@ -35,7 +35,7 @@ export function carView(
     garageId,
     async (tx) => {
       const garage = await readGarage(tx, garageId);
-      const view = garage && (await carViewOf(tx, garage, carId, world.clock.now()));
+      const view = garage && (await carViewOf(tx, world, garage, carId));
       if (!view) throw notFoundHere('car', 'carId');
       return view;
     },
@@ -46,9 +46,9 @@ export function carView(
 /** Call in a `repeatable read` transaction. @returns null if the car is not in the garage */
 export async function carViewOf(
   tx: Tx,
+  world: World,
   garage: GarageRow,
   carId: string,
-  now: Date,
 ): Promise<CarView | null> {
   const garageId = garage.id;
   // sent down one connection without waiting in between
@@ -61,7 +61,7 @@ export async function carViewOf(
   ]);
   if (!found) return null;
   const { car, snapshot, failure } = found;
-  const garageView = garageViewOf(garage, now);
+  const garageView = garageViewOf(garage, world.clock.now());
   return {
     garage: garageView,
     carId,
@@ -79,19 +79,18 @@ export async function carViewOf(
     engineVersion: snapshot?.engineVersion ?? null,
     analysis: snapshot?.analysis ?? null,
     failure: failureViewOf(failure),
-    gear: await fittedNow(tx, garage, garageView.today, { carId, parts }),
+    gear: await fittedNow({ tx, garage, today: garageView.today, log: world.log }, carId, parts),
     people,
   };
 }
 
 async function fittedNow(
-  tx: Tx,
-  garage: GarageRow,
-  today: string,
-  { carId, parts }: { carId: string; parts: readonly string[] },
+  asked: Parameters<typeof gearRows>[0],
+  carId: string,
+  parts: readonly string[],
 ): Promise<GearRow[]> {
   if (parts.length === 0) return [];
-  const pieces = (await listGear(tx, garage.id)).filter(({ id }) => parts.includes(id));
-  const rows = await gearRows({ tx, garage, today }, pieces);
+  const pieces = (await listGear(asked.tx, asked.garage.id)).filter(({ id }) => parts.includes(id));
+  const rows = await gearRows(asked, pieces);
   return rows.filter(({ fittedTo }) => fittedTo?.carId === carId);
 }

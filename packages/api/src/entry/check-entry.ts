@@ -40,7 +40,6 @@ export async function checkEntry(
   if (entry.car !== undefined && !car) throw notFoundHere('car', 'entry.car');
   await checkGear(writing, entry, before);
   await checkNamed(writing, entry, before);
-  await checkGear(writing, entry);
   await checkPhotos(writing, entry);
   if (entry.kind === 'service') await checkItems(writing, entry, before);
   if (entry.car === undefined) return;

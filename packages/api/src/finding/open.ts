@@ -27,7 +27,7 @@ export function openFindings(
       garageId,
       rows.flatMap(({ carId, gearId }) => [carId, gearId].flatMap((each) => each ?? [])),
     );
-    const { findings, incidents } = findOpen(entriesOf(rows), garage.today);
+    const { findings, incidents } = findOpen(entriesOf(rows).entries, garage.today);
     const whose = ownersOf(rows, names);
     return {
       garage,

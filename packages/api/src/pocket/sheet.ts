@@ -45,15 +45,14 @@ async function sheetOf(
 ): Promise<PocketSheet['garages'][number] | null> {
   const row = await readGarage(tx, garageId);
   if (!row) return null;
-  const now = world.clock.now();
-  const garage = garageViewOf(row, now);
+  const garage = garageViewOf(row, world.clock.now());
   const cars: PocketSheet['garages'][number]['cars'] = [];
   for (const carId of await carsLastRecorded(tx, garageId, CARS_MAX)) {
-    const view = await carViewOf(tx, row, carId, now);
+    const view = await carViewOf(tx, world, row, carId);
     if (view) cars.push({ view: lighter(view), last: await lastValuesOf(tx, garageId, carId) });
   }
   const gear = await gearRows(
-    { tx, garage: row, today: garage.today },
+    { tx, garage: row, today: garage.today, log: world.log },
     await listGear(tx, garageId),
   );
   const events = await listEvents(tx, garageId, garage.today);
