@@ -1,5 +1,6 @@
 import { expect } from '@playwright/test';
 import { expectAccessible } from '../../support/browser/accessible.ts';
+import { unfold } from '../../support/browser/forms.ts';
 import {
   BRAKE_FLUID,
   ENGINE_OIL,
@@ -136,4 +137,32 @@ test('a car changes its name and what its odometer counts in', async ({ page, ga
   await expect(page).toHaveTitle(/Tarnfell Corvo II/);
   // what was typed stays as it was typed
   await expect(page.getByRole('region', { name: 'History' })).toContainText('41000 km');
+});
+
+test('an item is treated as due now, is due at once after an over-rev, and says whose value it is', async ({
+  page,
+  garage,
+}) => {
+  await garage.watch(BRAKE_FLUID);
+  await garage.counted();
+  await page.goto(garage.car());
+  await page.getByRole('link', { name: /^Change ?: Brake fluid$/ }).click();
+  await page.getByRole('checkbox', { name: /^Treat as due now/ }).click();
+  await expect(page.getByLabel('Due since')).toHaveValue('2026-06-15');
+  await page.getByRole('button', { name: 'The maker’s manual' }).click();
+  await expect(page.getByLabel('Whose values these are')).toHaveValue('The maker’s manual');
+  await unfold(page, 'Due at once');
+  await page.getByRole('checkbox', { name: 'Over-rev' }).click();
+  await page.getByLabel('Oil hotter than').fill('140');
+  await expectAccessible(page, 'an item due at once');
+  await page.getByRole('button', { name: 'Save the item' }).click();
+  await page.waitForURL(/\/car\/[\da-f-]{36}$/);
+  expect((await garage.view()).items[0]?.item).toMatchObject({
+    dueSince: '2026-06-15',
+    source: 'The maker’s manual',
+    triggers: { incidents: ['overRev'], oilHotterThanC: 140 },
+    baseline: { on: '2026-05-01' },
+  });
+  const { analysis } = await garage.counted();
+  expect(analysis?.items[0]).toMatchObject({ state: 'overdue', reasonCode: 'asked' });
 });

@@ -5,13 +5,14 @@ import { type Proposal, proposeGearItems } from '@quartermark/engine/library';
 import { type GearKind, gearInput } from '@quartermark/engine/log';
 import { useMutation } from '@tanstack/react-query';
 import type { Route } from 'next';
+import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { Controller, useForm, useWatch } from 'react-hook-form';
 import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useCommand } from '../client/use-command.ts';
 import { useIds } from '../client/use-ids.ts';
-import { Button, ButtonLink, Choice } from '../components/index.ts';
+import { Button, Choice } from '../components/index.ts';
 import { Form } from '../forms/Form.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
@@ -35,6 +36,7 @@ type AddGearFormProps = { garage: GarageView; kind: GearKind };
 /** Adds a set or part, a tool or a person, with what is to be watched on it. */
 export function AddGearForm({ garage, kind }: AddGearFormProps) {
   const trpc = useTRPC();
+  const router = useRouter();
   const form = useForm<GearFields>({ defaultValues: emptyGear(kind) });
   const watching = useForm<{ ticks: Ticks }>({ defaultValues: { ticks: {} } });
   const forget = useDraft(`gear-add:${garage.id}`, form);
@@ -84,7 +86,15 @@ export function AddGearForm({ garage, kind }: AddGearFormProps) {
           <Button type="submit" look="main" busy={add.busy} busyWords="Saving …">
             Add it
           </Button>
-          <ButtonLink href={`/g/${garage.id}/gear` as Route}>Leave without saving</ButtonLink>
+          <Button
+            onClick={() => {
+              forget();
+              forgetTicks();
+              router.push(`/g/${garage.id}/gear` as Route);
+            }}
+          >
+            Leave without saving
+          </Button>
         </>
       }
     >

@@ -6,6 +6,7 @@ import type { Route } from 'next';
 import { ItemList } from '../car/ItemList.tsx';
 import { ButtonLink, Notice, PageAnswer } from '../components/index.ts';
 import { Bedding } from './Bedding.tsx';
+import { gearCautions } from './gear-cautions.ts';
 import { gearFacts, standsLines } from './gear-facts.ts';
 import { sortName } from './gear-words.ts';
 import { Life } from './Life.tsx';
@@ -38,6 +39,7 @@ export function PieceScreen(where: PieceWhere) {
           : `Nothing can be said of ${gear.name} now: a log could not be read.`}
       </PageAnswer>
       <Ways row={row} garage={garage} />
+      <Cautions row={row} />
       <ToMend row={row} garage={garage} />
       <div className={styles.parts}>
         <ItemList owned={owned} />
@@ -90,6 +92,22 @@ function Ways({ row, garage }: PartProps) {
       ) : null}
       <ButtonLink href={`${own}/change` as Route}>Change</ButtonLink>
     </div>
+  );
+}
+
+/** A date in a list does not make it safe to work under. */
+function Cautions({ row: { gear } }: Pick<PartProps, 'row'>) {
+  const lines = gearCautions(gear);
+  if (lines.length === 0) return null;
+  return (
+    <Notice tone="caution">
+      <ul>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+        <li>Its maker’s manual comes first; a date kept here is no inspection.</li>
+      </ul>
+    </Notice>
   );
 }
 

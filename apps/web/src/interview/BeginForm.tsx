@@ -67,9 +67,11 @@ export function BeginForm({ view, last }: BeginFormProps) {
         <Button type="submit" look="main" busy={begin.busy} busyWords="Saving …">
           {tally.added === 0 ? 'Go on without items' : `Save ${items(tally.added)}`}
         </Button>
-        <ButtonLink href={`/g/${garage.id}/car/${carId}` as Route} look="quiet">
-          Leave it for later
-        </ButtonLink>
+        {tally.added === 0 ? null : (
+          <ButtonLink href={`/g/${garage.id}/car/${carId}` as Route} look="quiet">
+            Leave it for later
+          </ButtonLink>
+        )}
       </div>
     </Form>
   );

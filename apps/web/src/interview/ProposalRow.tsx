@@ -70,13 +70,15 @@ export const ProposalRow = memo(function ProposalRow({
         <Asked proposal={proposal} answer={answer} unit={unit} errors={errors} change={change} />
       ) : null}
       {answer ? (
-        <Button
-          look="quiet"
-          aria-label={`Leave open: ${item.name}`}
-          onClick={() => onAnswer(key, null)}
-        >
-          Leave open
-        </Button>
+        <div>
+          <Button
+            look="quiet"
+            aria-label={`Leave open: ${item.name}`}
+            onClick={() => onAnswer(key, null)}
+          >
+            Leave open
+          </Button>
+        </div>
       ) : null}
     </li>
   );

@@ -1,6 +1,6 @@
 import { HydrationBoundary } from '@tanstack/react-query';
-import type { Metadata } from 'next';
-import { PageAnswer } from '../../../../../../../components/index.ts';
+import type { Metadata, Route } from 'next';
+import { ButtonLink, PageAnswer } from '../../../../../../../components/index.ts';
 import { Page } from '../../../../../../../frame/Page.tsx';
 import { AddCarItem } from '../../../../../../../items/CarItemForms.tsx';
 import { answers, ask, orNotFound, pageCache } from '../../../../../../../server/ask.ts';
@@ -17,7 +17,16 @@ export default async function AddItem({ params }: AddItemProps) {
   return (
     <HydrationBoundary state={answers()}>
       <Page width="narrow">
-        <PageAnswer about={car.name}>What runs out, and after how much?</PageAnswer>
+        <PageAnswer
+          about={car.name}
+          beneath={
+            <ButtonLink href={`/g/${garageId}/car/${carId}/begin` as Route} look="quiet">
+              Or go through the usual list
+            </ButtonLink>
+          }
+        >
+          What runs out, and after how much?
+        </PageAnswer>
         <AddCarItem garageId={garageId} carId={carId} />
       </Page>
     </HydrationBoundary>
