@@ -40,6 +40,8 @@ export default defineConfig({
     locale: 'en-GB',
     timezoneId: 'Europe/London',
     trace: 'retain-on-failure',
+    // journeys without signal switch it on; the others are served by the server alone
+    serviceWorkers: 'block',
     launchOptions: {
       executablePath: '/usr/bin/chromium',
       args: ['--no-sandbox', '--disable-dev-shm-usage', '--disable-gpu'],
@@ -79,6 +81,8 @@ export default defineConfig({
     {
       name: 'owner at 1280',
       testMatch: 'owner/**/*.spec.ts',
+      // the paddock is a phone's
+      testIgnore: 'owner/pocket-*.spec.ts',
       use: { ...desk, storageState: owner },
       dependencies: ['make the owner'],
     },

@@ -27,7 +27,11 @@ export function PocketWords({ sheet, wanted, empty }: PocketWordsProps) {
       {wanted === null ? null : (
         <Notice
           title="No signal: that page needs the server."
-          actions={<a href={wanted}>Try that page again</a>}
+          actions={
+            <a href={wanted} className={styles.again}>
+              Try that page again
+            </a>
+          }
         >
           Recording works here; what you save is sent later.
         </Notice>

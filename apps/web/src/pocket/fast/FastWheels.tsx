@@ -2,12 +2,18 @@
 
 import type { EntryOf, Torque } from '@quartermark/engine/log';
 import { useState } from 'react';
-import { Button, Choice, Notice, Stepper } from '../../components/index.ts';
+import { Button, Choice, Stepper } from '../../components/index.ts';
 import type { FastProps } from './begin.ts';
 import styles from './Fast.module.css';
 import { lastTorque, rememberTorque } from './last-torque.ts';
+import { ShortCautions } from './ShortCautions.tsx';
 
 const CORNERS = ['frontLeft', 'frontRight', 'rearLeft', 'rearRight'] as const;
+/** Common practice, no source. */
+const CARE = [
+  'Tighten to the manual’s torque, in its order, and check again after a short drive.',
+  'Never loosen hot fasteners.',
+];
 const UNITS = [
   { value: 'nm' as const, words: 'Nm' },
   { value: 'lbfFt' as const, words: 'lbf ft' },
@@ -44,10 +50,7 @@ export function FastWheels({ car, begin, save, busy }: FastProps) {
 
   return (
     <>
-      <Notice tone="caution" title="With care">
-        <p>Tighten to the manual’s torque, in its order. Never loosen hot fasteners.</p>
-        <p>Check again after a short drive. The maker’s manual decides.</p>
-      </Notice>
+      <ShortCautions of={CARE} />
       <Stepper
         label="Torque"
         hint="Leave it empty if you did not read it."
