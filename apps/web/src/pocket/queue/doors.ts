@@ -5,6 +5,7 @@ import type { Doors } from './send.ts';
 
 /** At the edge of a signal a request can hang for minutes; this is how long it may take. */
 const COMMAND_LIMIT_MS = 20_000;
+const KNOCK_LIMIT_MS = 10_000;
 const PHOTO_LIMIT_MS = 120_000;
 
 type Client = TRPCClient<AppRouter>;
@@ -12,10 +13,17 @@ type Client = TRPCClient<AppRouter>;
 /** The server's doors, as a page reaches them. */
 export function doorsOf(client: Client): Doors {
   return {
+    knock,
     command: (command, queued) => ask(client, command, queued),
     entry: (where) => client.entry.one.query(where, limit(COMMAND_LIMIT_MS)),
     photo: sendPhoto,
   };
+}
+
+/** A page that a network shows to whoever is not signed in to it is no answer of ours. */
+async function knock(): Promise<void> {
+  const response = await fetch('/health', { cache: 'no-store', ...limit(KNOCK_LIMIT_MS) });
+  await response.json();
 }
 
 const limit = (ms: number) => ({ signal: AbortSignal.timeout(ms) });

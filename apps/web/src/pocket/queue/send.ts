@@ -15,6 +15,8 @@ import type { PocketDb } from './store.ts';
 
 /** The ways to the server. Each throws what the tRPC client throws. */
 export type Doors = {
+  /** Throws where the server cannot be reached: known before anything is asked, nothing is in doubt. */
+  knock: () => Promise<void>;
   /** @param queued it is sent later than it was made, so nobody is there to be asked */
   command: (command: Command, queued: boolean) => Promise<Written>;
   entry: (where: { garageId: string; entryId: string }) => Promise<EntryView>;
@@ -54,6 +56,8 @@ export async function sendLine(
   for (;;) {
     const command = await nextInLine(db, after);
     if (command === null) return passedOver ? 'noSignal' : 'allSent';
+    // once a pass: what was never asked for can still be taken back without a trace
+    if (after === Number.NEGATIVE_INFINITY && !(await answers(doors))) return 'noSignal';
     after = command.order;
     const end = await sendOne(db, doors, command, nowMs());
     changed();
@@ -61,6 +65,12 @@ export async function sendLine(
     if (end === 'passOver') passedOver = true;
   }
 }
+
+const answers = ({ knock }: Doors) =>
+  knock().then(
+    () => true,
+    () => false,
+  );
 
 async function sendOne(
   db: PocketDb,

@@ -18,13 +18,13 @@ export function momentIn(epochMs: number, zone: string): { on: string; time: str
 }
 
 /**
- * How far the garage's clock is ahead of this phone's, in milliseconds.
+ * How far the garage's clock is ahead of this phone's, in whole milliseconds.
  *
  * @param at the server's instant, ISO
  * @param askedMs and `answeredMs` the phone's clock before and after; the answer was made between them
  */
 export function clockAhead(at: string, askedMs: number, answeredMs: number): number {
-  return Date.parse(at) - (askedMs + answeredMs) / 2;
+  return Math.round(Date.parse(at) - (askedMs + answeredMs) / 2);
 }
 
 /**
