@@ -18,7 +18,7 @@ export function CarChooser({ sheet, chosenId, onChosen }: CarChooserProps) {
     <>
       <h1>Which car?</h1>
       {sheet.garages.map(({ garage, cars }) => (
-        <section key={garage.id} aria-label={garage.name} className={styles.cars}>
+        <div key={garage.id} className={styles.cars}>
           {named ? <h2>{garage.name}</h2> : null}
           {cars.map(({ view: { carId, car } }) => (
             <Button
@@ -33,7 +33,7 @@ export function CarChooser({ sheet, chosenId, onChosen }: CarChooserProps) {
               {car.name}
             </Button>
           ))}
-        </section>
+        </div>
       ))}
     </>
   );
