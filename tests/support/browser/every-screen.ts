@@ -35,6 +35,8 @@ async function openAllWhys(page: Page): Promise<void> {
 export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'garage', path: '' },
   { name: 'settings', path: 'settings' },
+  { name: 'labels', path: 'labels' },
+  { name: 'pocket', path: '/pocket' },
   { name: 'car, hard used', path: demoCar(1), unfold: openAllWhys },
   { name: 'car, at the drag strip', path: demoCar(2) },
   { name: 'car, with entries to mend', path: demoCar(4), unfold: openAllWhys },

@@ -1,7 +1,7 @@
 import { HydrationBoundary } from '@tanstack/react-query';
-import type { Metadata } from 'next';
+import type { Metadata, Route } from 'next';
 import { notFound } from 'next/navigation';
-import { PageAnswer } from '../../../../components/index.ts';
+import { ButtonLink, PageAnswer } from '../../../../components/index.ts';
 import { Page } from '../../../../frame/Page.tsx';
 import { GarageForm } from '../../../../garage/GarageForm.tsx';
 import { answers, ask, pageCache } from '../../../../server/ask.ts';
@@ -26,6 +26,9 @@ export default async function Settings({ params }: SettingsProps) {
           }.`}
         </PageAnswer>
         <GarageForm garage={garage} />
+        <p>
+          <ButtonLink href={`/g/${garageId}/labels` as Route}>Labels for the cars</ButtonLink>
+        </p>
         <ThisBrowser theme={await chosenTheme()} />
       </Page>
     </HydrationBoundary>
