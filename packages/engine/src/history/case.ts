@@ -1,5 +1,6 @@
 import type { IncidentSort } from '../log/common.ts';
 import type { AmountMeasure, CalendarMeasure, UseClass } from '../log/item.ts';
+import type { Placed } from './placed.ts';
 
 /**
  * One car's case as the models read it: plain SI values, whatever file or book they came from. The
@@ -111,8 +112,7 @@ export type CaseItem = {
 /** Something after which an item is due, until it is done later in the order of the log. */
 export type CaseTrigger = {
   entry: string;
-  date: string;
-  /** local minute of the day 0..1439; null if unknown (counts as 720) */
-  minute: number | null;
+  /** its place in the order of things; it reads and serves nothing */
+  mark: Placed;
   code: IncidentSort | 'oilHot' | 'wheelsOff';
 };

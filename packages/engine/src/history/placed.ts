@@ -40,25 +40,43 @@ function meterValue(entry: CaseEntry): number {
   return readingOf(entry, 'odo') ?? readingOf(entry, 'hours') ?? 0;
 }
 
+function comparePlaced(a: Placed, b: Placed): number {
+  return (
+    a.day - b.day ||
+    a.minute - b.minute ||
+    a.rank - b.rank ||
+    compare(meterValue(a.entry), meterValue(b.entry)) ||
+    compare(
+      a.entry.recorded ?? Number.POSITIVE_INFINITY,
+      b.entry.recorded ?? Number.POSITIVE_INFINITY,
+    ) ||
+    compare(a.entry.kind, b.entry.kind) ||
+    compare(a.entry.canonical, b.entry.canonical) ||
+    compare(a.entry.id ?? '', b.entry.id ?? '')
+  );
+}
+
 /**
  * Sorts by the full key: day, minute, rank, meter value, the server's ordinal (missing: last), kind,
  * and as the last resort the entry itself, so that shuffling the input never changes the result.
  */
 export function sortPlaced(placed: readonly Placed[]): Placed[] {
-  return [...placed].sort(
-    (a, b) =>
-      a.day - b.day ||
-      a.minute - b.minute ||
-      a.rank - b.rank ||
-      compare(meterValue(a.entry), meterValue(b.entry)) ||
-      compare(
-        a.entry.recorded ?? Number.POSITIVE_INFINITY,
-        b.entry.recorded ?? Number.POSITIVE_INFINITY,
-      ) ||
-      compare(a.entry.kind, b.entry.kind) ||
-      compare(a.entry.canonical, b.entry.canonical) ||
-      compare(a.entry.id ?? '', b.entry.id ?? ''),
-  );
+  return [...placed].sort(comparePlaced);
+}
+
+/**
+ * Where a mark, which is none of the timeline's own entries, belongs among them: half a step before
+ * the first that comes after it. O(log n).
+ */
+export function placeOfMark(timeline: readonly Placed[], mark: Placed): number {
+  let low = 0;
+  let high = timeline.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (comparePlaced(timeline[middle] as Placed, mark) < 0) low = middle + 1;
+    else high = middle;
+  }
+  return low - 0.5;
 }
 
 /** Position of the first entry that does not lie before the day, minute and rank. O(log n). */

@@ -1,24 +1,27 @@
-import type { Book } from '../log/book.ts';
-import { sortEntries } from '../log/sort-entries.ts';
+import type { CarProfile } from '../log/book.ts';
+import type { Entry } from '../log/entry.ts';
 import type { CarStatus, Matters, Stop } from './result.ts';
 
-const AFTER_HANDOVER = { bought: 'inUse', returned: 'inUse', lent: 'away', sold: 'sold' } as const;
-
 /**
- * Where a car stands: the last handover decides between in use, away and sold, unless its people say
- * otherwise in the profile; then comes in pieces, then a lay-up.
+ * Where a car stands: sold or lent by its last handover; else sold by its profile; else laid up while a
+ * storage window covers the day; else what the profile says. A handover that brought the car here
+ * outdates "away" and "sold" of the profile, not "in pieces", which no handover changes.
  *
+ * @param kept entries of the car without tombstones, in the order of the log
  * @param laidUp a storage window covers the day
  */
-export function carStatus(book: Book, laidUp: boolean): CarStatus {
-  const said = book.car.profile.status;
-  const handovers = book.entries.filter(({ removed, on }) => !removed && on <= book.asOf);
-  const last = sortEntries(handovers).findLast(({ kind }) => kind === 'handover');
-  const handed = last?.kind === 'handover' ? AFTER_HANDOVER[last.what] : 'inUse';
-  if (handed === 'sold' || said === 'sold') return 'sold';
-  if (handed === 'away' || said === 'away') return 'away';
-  if (said === 'inPieces') return 'inPieces';
-  return laidUp ? 'laidUp' : 'inUse';
+export function carStatus(
+  kept: readonly Entry[],
+  profile: Pick<CarProfile, 'status'>,
+  laidUp: boolean,
+): CarStatus {
+  const last = kept.findLast(({ kind }) => kind === 'handover');
+  const handed = last?.kind === 'handover' ? last.what : null;
+  if (handed === 'sold') return 'sold';
+  if (handed === 'lent') return 'away';
+  const said = profile.status ?? 'inUse';
+  const current = handed !== null && said !== 'inPieces' ? 'inUse' : said;
+  return laidUp && current !== 'sold' ? 'laidUp' : current;
 }
 
 /**
@@ -30,6 +33,6 @@ export function stopOf(status: CarStatus, matters: Matters): Stop | null {
   if (findings.some(({ severity }) => severity === 'doNotDrive')) return 'doNotDrive';
   if (incidents.length > 0) return 'incident';
   if (wheels.state === 'off') return 'wheelsOff';
-  if (status === 'inPieces') return 'inPieces';
-  return status !== 'laidUp' && wakeSteps.length > 0 ? 'wakeSteps' : null;
+  if (status !== 'laidUp' && wakeSteps.length > 0) return 'wakeSteps';
+  return status === 'inPieces' ? 'inPieces' : null;
 }

@@ -1,6 +1,7 @@
+import { addDays } from '../calendar/add.ts';
 import type { Entry, EntryOf } from '../log/entry.ts';
-import { sortEntries } from '../log/sort-entries.ts';
 import { inspectionLines } from './inspection-lines.ts';
+import { keptEntries } from './kept-entries.ts';
 import type { OpenFinding, OpenIncident, Severity } from './result.ts';
 
 const WORST_FIRST: readonly Severity[] = ['doNotDrive', 'beforeHardUse', 'watch', 'cosmetic'];
@@ -8,8 +9,9 @@ const WORST_FIRST: readonly Severity[] = ['doNotDrive', 'beforeHardUse', 'watch'
 const NO_DAY = '9999';
 
 /**
- * Findings and incidents that stand open: not removed, not resolved, and no answer names them. What is
- * dated after the day does not count, an answer from tomorrow neither.
+ * Findings and incidents that stand open: not removed, not resolved, and no answer names them. What an
+ * entry resolved that was removed since is open again. A finding or incident dated tomorrow counts (it
+ * is tomorrow already where somebody wrote it), an answer from tomorrow does not.
  *
  * @param entries of a car, a piece or a whole garage, tombstones included, in any order
  * @param asOf civil date
@@ -18,33 +20,33 @@ export function findOpen(
   entries: readonly Entry[],
   asOf: string,
 ): { findings: OpenFinding[]; incidents: OpenIncident[] } {
-  const standing = sortEntries(entries.filter(({ removed, on }) => !removed && on <= asOf));
+  const gone = new Set(entries.filter(({ removed }) => removed).map(({ id }) => id));
   const answered = new Set(
-    standing.flatMap((entry) => (entry.kind === 'answer' ? [entry.notice] : [])),
+    keptEntries(entries, asOf).flatMap((entry) => (entry.kind === 'answer' ? [entry.notice] : [])),
   );
-  const open = standing.filter(({ id }) => !answered.has(id));
+  const isOpen = (entry: Entry) =>
+    !answered.has(entry.id) &&
+    (entry.kind !== 'finding' || entry.resolvedBy === undefined || gone.has(entry.resolvedBy));
+  const open = keptEntries(entries, addDays(asOf, 1)).filter(isOpen);
   return {
     findings: open
-      .flatMap((entry) => (entry.kind === 'finding' ? findingOf(entry) : []))
+      .flatMap((entry) => (entry.kind === 'finding' ? [findingOf(entry)] : []))
       .sort(byWorst),
     incidents: open.flatMap((entry) => (entry.kind === 'incident' ? [incidentOf(entry)] : [])),
   };
 }
 
-function findingOf(entry: EntryOf<'finding'>): OpenFinding[] {
-  if (entry.resolvedBy !== undefined) return [];
+function findingOf(entry: EntryOf<'finding'>): OpenFinding {
   const { id, on, what, where, severity, dueBy, photos } = entry;
-  return [
-    {
-      entry: id,
-      on,
-      what,
-      where: where ?? null,
-      severity,
-      dueBy: dueBy ?? null,
-      photos: photos ?? [],
-    },
-  ];
+  return {
+    entry: id,
+    on,
+    what,
+    where: where ?? null,
+    severity,
+    dueBy: dueBy ?? null,
+    photos: photos ?? [],
+  };
 }
 
 function incidentOf({ id, on, what, detail }: EntryOf<'incident'>): OpenIncident {

@@ -1,6 +1,7 @@
 import type { History } from '../history/build-history.ts';
 import type { Book } from '../log/book.ts';
 import { findOpen } from './find-open.ts';
+import { keptEntries } from './kept-entries.ts';
 import type { Matters } from './result.ts';
 import { wakeSteps } from './wake-steps.ts';
 import { wheelsState } from './wheels-state.ts';
@@ -8,6 +9,7 @@ import { wheelsState } from './wheels-state.ts';
 export { carStatus, stopOf } from './car-status.ts';
 export { findOpen } from './find-open.ts';
 export { inspectionLines } from './inspection-lines.ts';
+export { keptEntries } from './kept-entries.ts';
 export * from './result.ts';
 
 /**
@@ -18,9 +20,10 @@ export * from './result.ts';
  */
 export function mattersOf(book: Book, history: History): Matters {
   const { entries, asOf } = book;
+  const kept = keptEntries(entries, asOf);
   return {
     ...findOpen(entries, asOf),
-    wheels: wheelsState(entries, history, asOf),
-    wakeSteps: wakeSteps(entries, asOf),
+    wheels: wheelsState(kept, history),
+    wakeSteps: wakeSteps(kept),
   };
 }

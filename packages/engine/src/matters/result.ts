@@ -38,8 +38,9 @@ export type WheelsState = {
   /** the entry it rests on */
   entry: string | null;
   on: string | null;
-  /** since that entry: km, null = not known */
+  /** driven since that entry: km, null = not known */
   sinceKm: number | null;
+  /** circuit and autocross sessions and drag-strip days since that entry */
   sinceSessions: number | null;
 };
 

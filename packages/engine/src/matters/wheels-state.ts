@@ -1,20 +1,14 @@
-import { parseDay } from '../calendar/day-number.ts';
 import type { History } from '../history/build-history.ts';
-import { positionOf, RANK, UNTIMED_MINUTE } from '../history/placed.ts';
-import type { Entry, EntryOf } from '../log/entry.ts';
-import { minuteOfDay, sortEntries } from '../log/sort-entries.ts';
-import type { Corner, WheelsState } from './result.ts';
-import { useSince } from './use-since.ts';
+import type { Entry } from '../log/entry.ts';
+import type { WheelsState } from './result.ts';
+import { type UseSince, useSince } from './use-since.ts';
+import { type WheelOnRecord, wheelCorners } from './wheel-corners.ts';
 
-export const CORNERS: readonly Corner[] = ['frontLeft', 'frontRight', 'rearLeft', 'rearRight'];
+/** Torque is checked again after so many kilometres (common practice 80 to 160 km, no source). */
+const RECHECK_KM = 80;
 
-/** Torque is checked again after so many kilometres. Source: common practice (80-160 km), no source. */
-export const RECHECK_KM = 80;
-
-/** The worst first: what is true of any corner is said before what is true of all. */
-const WORST_FIRST = ['off', 'recheckDue', 'torqued', 'rechecked', 'notOnRecord'] as const;
-
-type WheelsEntry = EntryOf<'wheels'> & Entry;
+/** What is true of any wheel is said before what is true of all; the one that needs a hand first. */
+const WORST_FIRST = ['off', 'recheckDue', 'torqued', 'rechecked'] as const;
 
 const NOT_ON_RECORD: WheelsState = {
   state: 'notOnRecord',
@@ -25,47 +19,36 @@ const NOT_ON_RECORD: WheelsState = {
   sinceSessions: null,
 };
 
+type Judged = { wheel: WheelOnRecord; state: (typeof WORST_FIRST)[number]; since: UseSince };
+
 /**
- * How the wheels stand: off (and their torque not recorded since), torqued, to be checked again after
- * the first session or 80 km, checked again. Corners are followed apart; the worst of them is said.
+ * How the wheels stand: off (and their torque not on record since), torqued, to be checked again after
+ * the first session or 80 km, checked again. Wheels are followed apart; the worst of them is said, by
+ * the earliest entry where several are alike. A distance that nobody knows makes the check due.
  *
- * @param entries of one car, tombstones included
- * @param history of the same car
+ * @param kept entries of one car without tombstones, in the order of the log
+ * @param history of the same car on the same day
  */
-export function wheelsState(
-  entries: readonly Entry[],
-  history: History,
-  asOf: string,
-): WheelsState {
-  const standing = entries.filter(
-    (entry): entry is WheelsEntry => entry.kind === 'wheels' && !entry.removed && entry.on <= asOf,
-  );
-  const last = new Map<Corner, WheelsEntry>();
-  for (const entry of sortEntries(standing))
-    for (const corner of cornersOf(entry)) last.set(corner, entry);
-  const states = [...new Set(last.values())].map((entry) => stateAfter(entry, history));
-  const worst = WORST_FIRST.map((state) => states.find((it) => it.state === state)).find(
-    (it) => it !== undefined,
-  );
-  if (worst === undefined) return NOT_ON_RECORD;
-  const alike = states.filter(({ state }) => state === worst.state).map(({ entry }) => entry);
-  const corners = CORNERS.filter((corner) => alike.includes(last.get(corner)?.id ?? null));
-  return { ...worst, corners };
+export function wheelsState(kept: readonly Entry[], history: History): WheelsState {
+  const judged = wheelCorners(kept).map((wheel) => judge(wheel, history));
+  const state = WORST_FIRST.find((one) => judged.some((it) => it.state === one));
+  if (state === undefined) return NOT_ON_RECORD;
+  const alike = judged.filter((it) => it.state === state);
+  const place = ({ wheel }: Judged) => kept.indexOf(wheel.entry);
+  const { wheel, since } = alike.reduce((a, b) => (place(b) < place(a) ? b : a));
+  return {
+    state,
+    corners: alike.map((it) => it.wheel.corner),
+    entry: wheel.entry.id,
+    on: wheel.entry.on,
+    sinceKm: since.distanceKm,
+    sinceSessions: since.sessions,
+  };
 }
 
-/** None named: all four. */
-function cornersOf({ which }: WheelsEntry): readonly Corner[] {
-  return which === undefined || which.length === 0 ? CORNERS : which;
-}
-
-function stateAfter(entry: WheelsEntry, history: History): WheelsState {
-  const { id, on, change } = entry;
-  const minute = minuteOfDay(entry) ?? UNTIMED_MINUTE;
-  const rank = entry.odometer === undefined ? RANK.serviceWithoutReading : RANK.reading;
-  // what lies before this place does not count; the entry itself adds nothing
-  const position = positionOf(history.timeline, parseDay(on), minute, rank) - 0.5;
-  const { distanceKm, sessions } = useSince(history, position);
-  const due = (sessions ?? 0) > 0 || (distanceKm ?? Number.POSITIVE_INFINITY) >= RECHECK_KM;
-  const state = change === 'torqued' && due ? 'recheckDue' : change;
-  return { state, corners: [], entry: id, on, sinceKm: distanceKm, sinceSessions: sessions };
+function judge(wheel: WheelOnRecord, history: History): Judged {
+  const since = useSince(history, wheel.entry);
+  const { distanceKm, sessions } = since;
+  const due = sessions > 0 || distanceKm === null || distanceKm >= RECHECK_KM;
+  return { wheel, state: wheel.change === 'torqued' && due ? 'recheckDue' : wheel.change, since };
 }

@@ -1,6 +1,6 @@
 import { buildHistory } from '../history/build-history.ts';
 import type { Book } from '../log/book.ts';
-import { carStatus, mattersOf } from '../matters/index.ts';
+import { carStatus, keptEntries, mattersOf } from '../matters/index.ts';
 import { type Analysis, analyseHistory, sortFlags } from '../wear/index.ts';
 import { bookCase } from './book-case.ts';
 import { lastLevel } from './last-level.ts';
@@ -21,7 +21,11 @@ export function analyseBook(book: Book): Analysis {
     ...analysis,
     flags: sortFlags([...analysis.flags, ...level.flags]),
     lastLevel: level.lastLevel,
-    status: carStatus(book, analysis.laidUp !== null),
+    status: carStatus(
+      keptEntries(book.entries, book.asOf),
+      book.car.profile,
+      analysis.laidUp !== null,
+    ),
     matters: mattersOf(book, history),
   };
 }

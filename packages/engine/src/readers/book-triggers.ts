@@ -1,16 +1,14 @@
 import type { CaseTrigger } from '../history/case.ts';
-import type { Entry, EntryOf } from '../log/entry.ts';
+import type { Entry } from '../log/entry.ts';
 import type { Item } from '../log/item.ts';
 import { temperatureC } from '../log/quantity.ts';
-import { minuteOfDay, sortEntries } from '../log/sort-entries.ts';
-
-type Corner = NonNullable<EntryOf<'wheels'>['which']>[number];
-const CORNERS: readonly Corner[] = ['frontLeft', 'frontRight', 'rearLeft', 'rearRight'];
+import { sortEntries } from '../log/sort-entries.ts';
+import { markOf } from '../matters/mark-of.ts';
+import { wheelCorners } from '../matters/wheel-corners.ts';
 
 const at = (entry: Entry, code: CaseTrigger['code']): CaseTrigger => ({
   entry: entry.id,
-  date: entry.on,
-  minute: minuteOfDay(entry),
+  mark: markOf(entry),
   code,
 });
 
@@ -34,14 +32,8 @@ export function itemTriggers({ triggers }: Item, entries: readonly Entry[]): Cas
   ];
 }
 
-/** The last time a wheel came off that was not tightened to torque since; none named: all four. */
+/** The last time a wheel came off that was not tightened to torque since. */
 function wheelsStillOff(entries: readonly Entry[]): CaseTrigger[] {
-  const off = new Map<Corner, Entry>();
-  for (const entry of sortEntries(entries)) {
-    if (entry.kind !== 'wheels') continue;
-    for (const corner of entry.which?.length ? entry.which : CORNERS)
-      if (entry.change === 'off') off.set(corner, entry);
-      else off.delete(corner);
-  }
-  return [...new Set(off.values())].map((entry) => at(entry, 'wheelsOff'));
+  const off = wheelCorners(sortEntries(entries)).filter(({ change }) => change === 'off');
+  return [...new Set(off.map(({ entry }) => entry))].map((entry) => at(entry, 'wheelsOff'));
 }

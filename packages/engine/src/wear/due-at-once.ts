@@ -1,6 +1,6 @@
 import { formatDay, parseDay } from '../calendar/day-number.ts';
 import type { CaseItem, CaseTrigger } from '../history/case.ts';
-import { positionOf, RANK, UNTIMED_MINUTE } from '../history/placed.ts';
+import { placeOfMark, sortPlaced } from '../history/placed.ts';
 import type { LastService } from './last-service.ts';
 import type { Ledger } from './ledger.ts';
 import type { ItemResult } from './result.ts';
@@ -9,8 +9,7 @@ import type { ItemResult } from './result.ts';
  * What overrules an item's limits: something happened after which it is due at once, its owner says
  * that it is due, or it was a one-off and is done.
  *
- * A trigger counts until a service that comes later in the order of the log; at the same minute the
- * trigger came first, because it happened in use. "Treat as due now" counts until a service on its day
+ * A trigger counts until a service that comes later in the order of the log. "Treat as due now" counts until a service on its day
  * or later; a starting point is a service here too, but does not finish a one-off.
  *
  * @param judged by the limits alone
@@ -24,13 +23,13 @@ export function overrule(
 ): ItemResult {
   const trigger = lastTrigger(item, ledger, service);
   if (trigger !== null) {
-    const { entry, date: on, code } = trigger;
+    const { entry, mark, code } = trigger;
     return {
       ...judged,
       state: 'overdue',
       reasonCode: 'trigger',
       reason: TRIGGERED,
-      trigger: { entry, on, code },
+      trigger: { entry, on: mark.entry.date, code },
     };
   }
   if (isAsked(item, ledger, service))
@@ -51,20 +50,18 @@ const TRIGGERED = 'Something happened after which this is due at once, whatever 
 const ASKED = 'You said: treat as due now. It has not been done since.';
 const DONE_ONCE = 'This was to be done once, and has been.';
 
+/** The latest of those that no service comes after. */
 function lastTrigger(
   { triggers = [] }: CaseItem,
   { timeline, asOfDay }: Ledger,
   service: LastService | null,
 ): CaseTrigger | null {
-  const counting = triggers.filter(({ date, minute }) => {
-    const day = parseDay(date);
-    if (day > asOfDay) return false;
-    if (service === null) return true;
-    return positionOf(timeline, day, minute ?? UNTIMED_MINUTE, RANK.use) > service.position;
-  });
-  const key = (it: CaseTrigger) =>
-    `${it.date} ${String(it.minute ?? UNTIMED_MINUTE).padStart(4, '0')} ${it.entry} ${it.code}`;
-  return counting.sort((a, b) => (key(a) < key(b) ? 1 : -1))[0] ?? null;
+  const since = service?.position ?? Number.NEGATIVE_INFINITY;
+  const open = triggers.filter(
+    ({ mark }) => mark.day <= asOfDay && placeOfMark(timeline, mark) > since,
+  );
+  const last = sortPlaced(open.map(({ mark }) => mark)).at(-1);
+  return open.find(({ mark }) => mark === last) ?? null;
 }
 
 function isAsked(
