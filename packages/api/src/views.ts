@@ -102,7 +102,12 @@ export type GearList = {
 export type GearView = { garage: GarageView; row: GearRow; cars: Record<string, string> };
 
 export type EventView = { eventId: string; event: EventInput; revision: number };
-export type EventList = { garage: GarageView; events: EventView[] };
+export type EventList = {
+  garage: GarageView;
+  events: EventView[];
+  /** names of the cars that are spoken of */
+  cars: Record<string, string>;
+};
 
 /** `revision` 0: there is no sheet yet. */
 export type SpecView = { sheet: SpecSheet; revision: number };

@@ -1,6 +1,7 @@
 import { expect } from '@playwright/test';
 import { expectAccessible } from '../../support/browser/accessible.ts';
 import { test } from '../../support/browser/garage-test.ts';
+import { goTo } from '../../support/browser/go-to.ts';
 
 const mm = (text: string) => ({ text, unit: 'mm' as const });
 
@@ -37,7 +38,7 @@ test('a tyre set that moves between two cars keeps its sessions and the history 
   await other.write(measured('2026-06-07', '2.8'));
 
   await page.goto(garage.home());
-  await page.getByRole('link', { name: 'Sets, tools and people' }).click();
+  await goTo(page, 'Sets, tools and people');
   await expect(page.getByText(/^On Ossery Pell since 30 May 2026, 3 sessions/)).toBeVisible();
   await expectAccessible(page, 'sets, tools and people');
   await page.getByRole('link', { name: 'Circuit set 2' }).click();

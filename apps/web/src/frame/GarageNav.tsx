@@ -3,30 +3,64 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import { usePathname } from 'next/navigation';
+import { useId, useState } from 'react';
+import { joinClasses } from '../components/index.ts';
 import styles from './GarageNav.module.css';
 
-/** The ways around inside a garage. */
+type Way = { href: Route; words: string };
+
+/** The ways around inside a garage; on a phone those that can wait lie behind "More". */
 export function GarageNav({ garageId }: { garageId: string }) {
   const here = usePathname();
-  const ways: { href: Route; words: string }[] = [
-    { href: `/g/${garageId}` as Route, words: 'Garage' },
-    { href: `/g/${garageId}/record` as Route, words: 'What happened' },
-    { href: `/g/${garageId}/gear` as Route, words: 'Sets, tools and people' },
+  const [open, setOpen] = useState(false);
+  // where one goes, the list of ways is done with
+  const [openedAt, setOpenedAt] = useState(here);
+  if (openedAt !== here) {
+    setOpenedAt(here);
+    setOpen(false);
+  }
+  const id = useId();
+  const home = `/g/${garageId}`;
+  const first: Way[] = [
+    { href: home as Route, words: 'Garage' },
+    { href: `${home}/record` as Route, words: 'What happened' },
     { href: '/pocket' as Route, words: 'Paddock' },
-    { href: `/g/${garageId}/settings` as Route, words: 'Settings' },
   ];
+  const rest: Way[] = [
+    { href: `${home}/events` as Route, words: 'Events' },
+    { href: `${home}/gear` as Route, words: 'Sets, tools and people' },
+    { href: `${home}/settings` as Route, words: 'Settings' },
+  ];
+  const inRest = rest.some(({ href }) => href === here);
   return (
     <nav aria-label="Garage" className={styles.nav}>
-      {ways.map(({ href, words }) => (
-        <Link
-          key={href}
-          href={href}
-          aria-current={here === href ? 'page' : undefined}
-          className={styles.way}
-        >
-          {words}
-        </Link>
-      ))}
+      <Ways ways={first} here={here} />
+      <button
+        type="button"
+        aria-expanded={open}
+        aria-controls={id}
+        className={joinClasses(styles.way, styles.more)}
+        data-inside={inRest || undefined}
+        onClick={() => setOpen(!open)}
+      >
+        More
+      </button>
+      <div id={id} className={joinClasses(styles.rest, open && styles.open)}>
+        <Ways ways={rest} here={here} />
+      </div>
     </nav>
   );
+}
+
+function Ways({ ways, here }: { ways: readonly Way[]; here: string }) {
+  return ways.map(({ href, words }) => (
+    <Link
+      key={href}
+      href={href}
+      aria-current={here === href ? 'page' : undefined}
+      className={styles.way}
+    >
+      {words}
+    </Link>
+  ));
 }

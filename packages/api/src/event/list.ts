@@ -1,4 +1,4 @@
-import { listEvents, readGarage } from '@quartermark/db';
+import { listEvents, namesOfCars, readGarage } from '@quartermark/db';
 import { addDays } from '@quartermark/engine/calendar';
 import { z } from 'zod';
 import { id } from '../asked.ts';
@@ -25,6 +25,8 @@ export function eventList(
     if (!row) throw notFoundHere('garage', 'garageId');
     const garage = garageViewOf(row, world.clock.now());
     const rows = await listEvents(tx, garageId, addDays(garage.today, -PAST_DAYS));
-    return { garage, events: rows.map(eventViewOf) };
+    const events = rows.map(eventViewOf);
+    const carIds = events.flatMap(({ event }) => event.cars);
+    return { garage, events, cars: await namesOfCars(tx, garageId, carIds) };
   });
 }

@@ -1,0 +1,28 @@
+import { HydrationBoundary } from '@tanstack/react-query';
+import type { Metadata } from 'next';
+import { PageAnswer } from '../../../../../components/index.ts';
+import { AddEventForm } from '../../../../../event/AddEventForm.tsx';
+import { Page } from '../../../../../frame/Page.tsx';
+import { overviewPages } from '../../../../../garage/overview-pages.ts';
+import { answers, ask, orNotFound, pageCache } from '../../../../../server/ask.ts';
+
+export const metadata: Metadata = { title: 'Add an event' };
+
+type AddEventProps = { params: Promise<{ garageId: string }> };
+
+export default async function AddEvent({ params }: AddEventProps) {
+  const { garageId } = await params;
+  await orNotFound(
+    pageCache().fetchInfiniteQuery(
+      ask().garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
+    ),
+  );
+  return (
+    <HydrationBoundary state={answers()}>
+      <Page width="narrow">
+        <PageAnswer about="Events">Where to, and when?</PageAnswer>
+        <AddEventForm garageId={garageId} />
+      </Page>
+    </HydrationBoundary>
+  );
+}

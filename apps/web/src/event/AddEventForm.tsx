@@ -1,0 +1,71 @@
+'use client';
+
+import { useMutation } from '@tanstack/react-query';
+import { useState } from 'react';
+import { useForm } from 'react-hook-form';
+import { newId } from '../client/make-id.ts';
+import { useTRPC } from '../client/trpc.ts';
+import { useCommand } from '../client/use-command.ts';
+import { Button } from '../components/index.ts';
+import { Form } from '../forms/Form.tsx';
+import { useDraft } from '../forms/use-draft.ts';
+import { useLocalTrouble } from '../forms/use-local-trouble.ts';
+import { EventParts } from './EventParts.tsx';
+import { type EventFields, emptyEvent, readEvent } from './event-fields.ts';
+import { useEventSaved } from './use-event-saved.ts';
+
+/** Puts an event on the calendar. */
+export function AddEventForm({ garageId }: { garageId: string }) {
+  const trpc = useTRPC();
+  const form = useForm<EventFields>({ defaultValues: emptyEvent() });
+  const forget = useDraft(`event-add:${garageId}`, form);
+  const [asked, setAsked] = useState(false);
+  const wrong = useLocalTrouble(form, asked, readEvent);
+  const add = useCommand(garageId, useMutation(trpc.event.add.mutationOptions()).mutateAsync);
+  const remove = useMutation(trpc.event.remove.mutationOptions());
+  // made once: pressed again after no answer, the same event is meant
+  const [eventId] = useState(newId);
+  const { saved, toList } = useEventSaved(garageId);
+
+  async function save(fields: EventFields) {
+    const read = readEvent(fields);
+    setAsked(true);
+    if ('problems' in read) return add.clear();
+    const written = await add.send({ eventId, event: read.event });
+    if (!written) return;
+    forget();
+    const undoing = {
+      garageId,
+      commandId: newId(),
+      eventId,
+      baseRevision: written.revision,
+    };
+    await saved(written, { undo: () => remove.mutateAsync(undoing) });
+  }
+
+  const trouble = wrong ?? add.trouble;
+  return (
+    <Form
+      label="Add an event"
+      onSubmit={form.handleSubmit(save)}
+      trouble={trouble}
+      actions={
+        <>
+          <Button type="submit" look="main" busy={add.busy} busyWords="Saving …">
+            Add the event
+          </Button>
+          <Button
+            onClick={() => {
+              forget();
+              toList();
+            }}
+          >
+            Leave without saving
+          </Button>
+        </>
+      }
+    >
+      <EventParts form={form} errors={trouble?.fields ?? {}} garageId={garageId} names={{}} />
+    </Form>
+  );
+}

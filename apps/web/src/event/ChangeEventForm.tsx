@@ -1,0 +1,136 @@
+'use client';
+
+import type { EventView, GarageView } from '@quartermark/api/client';
+import { type EventInput, eventInput } from '@quartermark/engine/log';
+import { useMutation, useSuspenseQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { useForm } from 'react-hook-form';
+import { newId } from '../client/make-id.ts';
+import { useTRPC } from '../client/trpc.ts';
+import { useCommand } from '../client/use-command.ts';
+import { Button, Notice } from '../components/index.ts';
+import { BothVersions } from '../forms/BothVersions.tsx';
+import { Form } from '../forms/Form.tsx';
+import { useDraft } from '../forms/use-draft.ts';
+import { useLocalTrouble } from '../forms/use-local-trouble.ts';
+import { versionRows } from '../items/version-rows.ts';
+import { EventParts } from './EventParts.tsx';
+import { type EventFields, eventFields, eventLines, readEvent } from './event-fields.ts';
+import { RemoveEvent } from './RemoveEvent.tsx';
+import { useEventSaved } from './use-event-saved.ts';
+
+type ChangeEventFormProps = { garageId: string; eventId: string };
+
+/** Changes an event, or takes it off the calendar. */
+export function ChangeEventForm({ garageId, eventId }: ChangeEventFormProps) {
+  const trpc = useTRPC();
+  const { data } = useSuspenseQuery(trpc.event.list.queryOptions({ garageId }));
+  const standing = data.events.find((one) => one.eventId === eventId);
+  // what the form was opened with: it stays the same while the page is kept up to date
+  const [opened] = useState(standing);
+  if (!opened)
+    return (
+      <Notice tone="alarm">This event is no longer on the calendar. Go back to the list.</Notice>
+    );
+  return (
+    <>
+      <Opened opened={opened} garage={data.garage} names={data.cars} />
+      {standing ? <RemoveEvent standing={standing} garageId={garageId} /> : null}
+    </>
+  );
+}
+
+type OpenedProps = {
+  opened: EventView;
+  garage: GarageView;
+  names: Readonly<Record<string, string>>;
+};
+
+function Opened({ opened, garage, names }: OpenedProps) {
+  const { eventId } = opened;
+  const garageId = garage.id;
+  const trpc = useTRPC();
+  const form = useForm<EventFields>({ defaultValues: eventFields(opened.event, opened.revision) });
+  const forget = useDraft(`event:${eventId}`, form);
+  const [asked, setAsked] = useState(false);
+  const wrong = useLocalTrouble(form, asked, readEvent);
+  const { mutateAsync } = useMutation(trpc.event.change.mutationOptions());
+  const change = useCommand(garageId, mutateAsync);
+  const { saved, toList } = useEventSaved(garageId);
+  const conflict = change.trouble?.refusal?.conflict;
+  const newest = conflict ? eventInput.safeParse(conflict.body).data : undefined;
+  const carName = (id: string) => names[id] ?? 'another car';
+
+  /** @param before what this change is put on top of, to go back to */
+  async function save(fields: EventFields, before: EventInput) {
+    const read = readEvent(fields);
+    setAsked(true);
+    if ('problems' in read) return change.clear();
+    const written = await change.send({
+      eventId,
+      baseRevision: fields.baseRevision,
+      event: read.event,
+    });
+    if (!written) return;
+    forget();
+    const undoing = { garageId, eventId, baseRevision: written.revision, event: before };
+    const commandId = newId();
+    await saved(written, { undo: () => mutateAsync({ ...undoing, commandId }) });
+  }
+
+  const trouble = wrong ?? change.trouble;
+  const both =
+    conflict && newest ? (
+      <BothVersions
+        rows={versionRows(mineLines(form.getValues(), carName), eventLines(newest, carName))}
+        newest={conflict}
+        zone={garage.zone}
+        busy={change.busy}
+        onNewest={() => {
+          form.reset(eventFields(newest, conflict.revision));
+          change.clear();
+        }}
+        onMine={() => {
+          form.setValue('baseRevision', conflict.revision);
+          return save(form.getValues(), newest);
+        }}
+        onEdit={() => {
+          form.setValue('baseRevision', conflict.revision);
+          change.clear();
+        }}
+      />
+    ) : null;
+
+  return (
+    <Form
+      label="Change the event"
+      onSubmit={form.handleSubmit((fields) => save(fields, opened.event))}
+      trouble={both ? null : trouble}
+      actions={
+        <>
+          <Button type="submit" look="main" busy={change.busy} busyWords="Saving …">
+            Save the change
+          </Button>
+          <Button
+            onClick={() => {
+              forget();
+              toList();
+            }}
+          >
+            Leave without saving
+          </Button>
+        </>
+      }
+    >
+      <EventParts form={form} errors={trouble?.fields ?? {}} garageId={garageId} names={names} />
+      {both}
+    </Form>
+  );
+}
+
+/** What stands in the form, in words; it was readable when it was sent. */
+function mineLines(fields: EventFields, carName: (id: string) => string) {
+  const read = readEvent(fields);
+  const event = 'event' in read ? eventInput.safeParse(read.event).data : undefined;
+  return event ? eventLines(event, carName) : [];
+}

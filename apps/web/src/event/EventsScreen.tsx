@@ -1,0 +1,89 @@
+'use client';
+
+import type { EventView } from '@quartermark/api/client';
+import { useSuspenseQuery } from '@tanstack/react-query';
+import type { Route } from 'next';
+import Link from 'next/link';
+import { useTRPC } from '../client/trpc.ts';
+import { ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
+import styles from './EventsScreen.module.css';
+import { carsWords } from './event-fields.ts';
+import { EVENT_NAME, eventsAnswer, spanWords, splitEvents, whenWords } from './event-words.ts';
+
+/** The garage's calendar: what comes, by its day, and what was lately. */
+export function EventsScreen({ garageId }: { garageId: string }) {
+  const trpc = useTRPC();
+  const { data } = useSuspenseQuery(trpc.event.list.queryOptions({ garageId }));
+  const { today } = data.garage;
+  const { coming, past } = splitEvents(data.events, today);
+  const list = { garageId, today, names: data.cars };
+  return (
+    <>
+      <PageAnswer
+        about="Events"
+        action={
+          <ButtonLink href={`/g/${garageId}/events/add` as Route} look="main">
+            Add an event
+          </ButtonLink>
+        }
+      >
+        {eventsAnswer(data.events, today)}
+      </PageAnswer>
+      {data.events.length === 0 ? (
+        <EmptyState title="Write down where you want to go">
+          <p>
+            A circuit day, a trip, a drag-strip evening: once it is on the calendar, the garage
+            shows which cars have something due before it.
+          </p>
+        </EmptyState>
+      ) : null}
+      <EventList title="What comes" events={coming} {...list} />
+      <EventList title="The last 30 days" events={past} {...list} />
+    </>
+  );
+}
+
+type ListProps = { garageId: string; today: string; names: Readonly<Record<string, string>> };
+
+type EventListProps = ListProps & { title: string; events: readonly EventView[] };
+
+function EventList({ title, events, ...list }: EventListProps) {
+  if (events.length === 0) return null;
+  return (
+    <section aria-label={title} className={styles.section}>
+      <h2>{title}</h2>
+      <ul className={styles.list}>
+        {events.map((one) => (
+          <EventLine key={one.eventId} one={one} {...list} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function EventLine({ one, garageId, today, names }: ListProps & { one: EventView }) {
+  const { eventId, event } = one;
+  const carName = (id: string) => names[id] ?? 'a car that has left';
+  return (
+    <li className={styles.row}>
+      <p className={styles.days}>
+        {spanWords(event)}
+        <span className={styles.when}>{whenWords(event, today)}</span>
+      </p>
+      <div>
+        <h3>
+          <Link
+            href={`/g/${garageId}/events/${eventId}` as Route}
+            prefetch={false}
+            className={styles.link}
+          >
+            {event.name}
+          </Link>
+          <span className={styles.sort}>{EVENT_NAME[event.sort]}</span>
+        </h3>
+        {event.place ? <p>{event.place}</p> : null}
+        <p className={styles.cars}>Cars: {carsWords(event.cars, carName)}</p>
+      </div>
+    </li>
+  );
+}

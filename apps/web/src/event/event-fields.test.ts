@@ -1,0 +1,45 @@
+import { eventInput } from '@quartermark/engine/log';
+import { expect, test } from 'vitest';
+import { emptyEvent, eventFields, eventLines, readEvent } from './event-fields.ts';
+
+const full = eventInput.parse({
+  name: 'Four days over the passes',
+  sort: 'roadTrip',
+  start: '2026-07-24',
+  end: '2026-07-27',
+  place: 'the north road',
+  cars: ['a', 'b'],
+});
+
+test('readEvent() gives back what eventFields() was made of', () => {
+  expect(readEvent(eventFields(full, 3))).toEqual({ event: full });
+});
+
+test('readEvent() leaves out what was left empty', () => {
+  const fields = { ...emptyEvent(), name: 'Meet', start: '2026-07-24', place: ' ' };
+  expect(readEvent(fields)).toEqual({
+    event: { name: 'Meet', sort: 'circuit', start: '2026-07-24', cars: [] },
+  });
+});
+
+test('readEvent() says what is missing or out of order', () => {
+  expect(readEvent(emptyEvent())).toEqual({
+    problems: {
+      'event.name': 'Fill in a name, such as circuit day.',
+      'event.start': 'Choose the day it begins.',
+    },
+  });
+  const turned = { ...eventFields(full, 1), end: '2026-07-01' };
+  expect(readEvent(turned)).toHaveProperty(['problems', 'event.end']);
+});
+
+test('eventLines() says each thing once, cars by their names', () => {
+  const words = eventLines(full, (id) => `car ${id}`).map((line) => line.words);
+  expect(words).toEqual([
+    'Four days over the passes',
+    'Road trip',
+    '24 to 27 July 2026',
+    'the north road',
+    'car a, car b',
+  ]);
+});
