@@ -59,6 +59,8 @@ test('a tyre set that moves between two cars keeps its sessions and the history 
   ).toBeVisible();
   await expect(table.getByRole('cell', { name: '2.8 mm' })).toBeVisible();
   await expect(table.getByRole('cell', { name: '5.2 mm' })).toBeVisible();
+  const entries = page.getByRole('region', { name: 'Its entries' });
+  await expect(entries.getByRole('listitem')).toHaveCount(5);
   await expectAccessible(page, 'a tyre set');
 });
 
@@ -115,7 +117,7 @@ test('new pads are added, and are shown as new and not bedded once they are on',
   await page.getByRole('link', { name: /^Add ?: sets and parts$/ }).click();
   await page.getByLabel('Name').fill('Front pads, track');
   await page.getByLabel('Sort').selectOption({ label: 'Brake pads' });
-  await page.getByLabel('Your own least thickness').fill('4');
+  await page.getByRole('textbox', { name: 'Your own least thickness' }).fill('4');
   await page.getByRole('checkbox', { name: /Pads, look and measure/ }).click();
   await expectAccessible(page, 'add a part');
   await page.getByRole('button', { name: 'Add it' }).click();

@@ -6,6 +6,7 @@ import type { Route } from 'next';
 import { ItemList } from '../car/ItemList.tsx';
 import { ButtonLink, Notice, PageAnswer } from '../components/index.ts';
 import { Bedding } from './Bedding.tsx';
+import { GearEntries } from './GearEntries.tsx';
 import { gearCautions } from './gear-cautions.ts';
 import { gearFacts, standsLines } from './gear-facts.ts';
 import { sortName } from './gear-words.ts';
@@ -51,6 +52,7 @@ export function PieceScreen(where: PieceWhere) {
           </div>
         ) : null}
       </div>
+      <GearEntries row={row} garage={garage} />
     </>
   );
 }

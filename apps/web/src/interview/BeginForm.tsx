@@ -19,6 +19,9 @@ import { placed, readBegin } from './read-begin.ts';
 import { TheCar } from './TheCar.tsx';
 import { useBegin } from './use-begin.ts';
 
+/** One object, so that a row without an error need not be drawn again at every tap. */
+const NO_ERRORS: Record<string, string> = {};
+
 type BeginFormProps = { view: CarView; last: LastValues };
 
 /** Profile, proposals, and one press that adds what was answered. */
@@ -38,9 +41,10 @@ export function BeginForm({ view, last }: BeginFormProps) {
 
   const read = readBegin(form.getValues(), proposals, today);
   const wrong = asked && 'problems' in read ? read.problems : null;
-  const errors =
+  const found =
     wrong ??
     placed(begin.trouble?.fields ?? {}, 'items' in read ? read.items.map(({ key }) => key) : []);
+  const errors = Object.keys(found).length === 0 ? NO_ERRORS : found;
 
   async function save(fields: BeginFields) {
     setAsked(true);

@@ -1,5 +1,6 @@
 import { HydrationBoundary } from '@tanstack/react-query';
 import type { Metadata } from 'next';
+import { historyPages } from '../../../../../car/history-pages.ts';
 import { Page } from '../../../../../frame/Page.tsx';
 import { PieceScreen } from '../../../../../gear/PieceScreen.tsx';
 import { answers, ask, orNotFound, pageCache } from '../../../../../server/ask.ts';
@@ -14,7 +15,12 @@ export async function generateMetadata({ params }: PieceProps): Promise<Metadata
 
 export default async function Piece({ params }: PieceProps) {
   const where = await params;
-  await orNotFound(pageCache().fetchQuery(ask().gear.view.queryOptions(where)));
+  await orNotFound(
+    Promise.all([
+      pageCache().fetchQuery(ask().gear.view.queryOptions(where)),
+      pageCache().fetchInfiniteQuery(ask().entry.history.infiniteQueryOptions(where, historyPages)),
+    ]),
+  );
   return (
     <HydrationBoundary state={answers()}>
       <Page>
