@@ -10,7 +10,7 @@ export async function overviewCounts(
   const [row] = await tx.execute<{ cars: number; needsAHand: number }>(sql`
     select count(*)::int as cars,
       (count(*) filter (
-        where not s.laid_up and s.status not in ('away', 'sold')
+        where not s.laid_up and s.status = 'inUse'
           and (s.overdue + s.due_soon > 0 or s.stop is not null)
       ))::int as "needsAHand"
     from car c

@@ -100,17 +100,18 @@ export function carAnswer(analysis: Analysis, car: CarFacts): string {
 export function carSentences(analysis: Analysis, car: CarFacts): string[] {
   const gone = goneSentence(analysis);
   const stop = stopSentences(analysis, car.unit);
-  if (gone !== null) return [gone, ...stop];
+  if (gone !== null && analysis.status === 'sold') return [gone, ...stop];
+  const first = gone === null ? stop : [...stop, gone];
   if (analysis.items.length === 0)
     return [
-      ...stop,
+      ...first,
       'Nothing is watched on this car yet.',
       'Add an item, such as engine oil, with its limits from the manual and the day it was last done.',
     ];
   const told = tell(analysis, car);
   const marked = (mark: ItemWords['mark']) => told.filter(({ words }) => words.mark === mark);
   return [
-    ...stop,
+    ...first,
     ...laidUpSentences(analysis, told),
     ...openSentences(analysis, car.unit),
     ...sentences(marked('overdue'), 'overdue'),

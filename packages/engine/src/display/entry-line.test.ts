@@ -11,7 +11,7 @@ const items = [
 ];
 const line = (draft: WithoutFrame<EntryDraft>) => {
   const entry = entryInput.parse({ id: 'e1', on: '2026-05-02', zone: 'Europe/London', ...draft });
-  const { title, detail } = entryLine(entry, items);
+  const { title, detail } = entryLine(entry, items, { 'set-1': 'Sprint pads' });
   return `${title} | ${detail}`;
 };
 
@@ -102,6 +102,18 @@ test('entryLine() leaves the note to the note', () => {
   expect(line({ kind: 'note', note: 'Smells of fuel.' })).toBe('Note | ');
 });
 
+test('entryLine() never shows an id that has no name', () => {
+  const drafts: WithoutFrame<EntryDraft>[] = [
+    { kind: 'fit', component: 'id-7', change: 'on' },
+    { kind: 'measure', component: 'id-7' },
+    { kind: 'session', use: 'circuit', tyreSet: 'id-7', event: 'id-7' },
+    { kind: 'service', items: ['id-7'], job: 'id-7' },
+    { kind: 'answer', notice: 'id-7', answer: 'done' },
+    { kind: 'finding', what: 'x', severity: 'watch', resolvedBy: 'id-7', gear: 'id-7' },
+  ];
+  for (const draft of drafts) expect(line(draft)).not.toContain('id-7');
+});
+
 test('KIND_WORDS calls every kind by a name of its own', () => {
   const words = ENTRY_KINDS.map((kind) => KIND_WORDS[kind]);
   expect(new Set(words).size).toBe(ENTRY_KINDS.length);
@@ -130,14 +142,105 @@ test.each<[WithoutFrame<EntryDraft>, string]>([
   ],
   [
     { kind: 'finding', what: 'weep at the gearbox', where: 'rearRight', severity: 'watch' },
-    'Finding | weep at the gearbox, rear right, keep an eye on it',
+    'Finding | weep at the gearbox, rear right, watch',
   ],
   [{ kind: 'incident', what: 'overRev' }, 'Incident | engine over-revved'],
   [
     { kind: 'layUp', until: '2027-03-01', keysAt: 'the board' },
     'Lay-up | until 1 March 2027, keys: the board',
   ],
-  [{ kind: 'handover', what: 'lent', who: 'Ines' }, 'Handover | lent, Ines'],
+  [{ kind: 'handover', what: 'lent', who: 'Ines' }, 'Handover | lent to Ines'],
+  [
+    {
+      kind: 'fit',
+      component: 'set-1',
+      change: 'on',
+      positions: ['frontLeft', 'frontRight'],
+      condition: 'new',
+      bedding: 'notBedded',
+    },
+    'Parts fitted | Sprint pads, fitted, front left and front right, new, not bedded yet',
+  ],
+  [{ kind: 'fit', component: 'set-9', change: 'off' }, 'Parts fitted | taken off'],
+  [
+    {
+      kind: 'measure',
+      component: 'set-1',
+      tread: [{ corner: 'rearLeft', groove: 'inner groove', depth: { text: '4,1', unit: 'mm' } }],
+    },
+    'Measurements | Sprint pads, tread rear left, inner groove, 4,1 mm',
+  ],
+  [
+    {
+      kind: 'wheels',
+      change: 'off',
+      which: ['frontLeft', 'frontRight', 'rearLeft'],
+      cold: true,
+    },
+    'Wheels | taken off, front left, front right and rear left, cold',
+  ],
+  [
+    {
+      kind: 'finding',
+      what: 'hose cracked',
+      severity: 'doNotDrive',
+      dueBy: '2026-06-01',
+      resolvedBy: 'set-1',
+    },
+    'Finding | hose cracked, do not drive, to be done by 1 June 2026, dealt with',
+  ],
+  [
+    { kind: 'incident', what: 'off', detail: 'turn 4, backwards' },
+    'Incident | off the track, turn 4, backwards',
+  ],
+  [
+    {
+      kind: 'layUp',
+      lines: [
+        { what: 'battery', how: 'disconnected' },
+        { what: 'tyres', how: 'blownUp' },
+      ],
+    },
+    'Lay-up | battery disconnected, tyres blown up',
+  ],
+  [
+    { kind: 'wakeUp', lines: [{ what: 'battery', how: 'disconnected' }] },
+    'Wake-up | undone: battery',
+  ],
+  [{ kind: 'wakeUp' }, 'Wake-up | '],
+  [
+    { kind: 'repair', text: 'valve stem seals', affectsOilUse: true },
+    'Repair | valve stem seals, may change how much oil it uses',
+  ],
+  [
+    { kind: 'labReport', laboratory: 'bench in town', figures: { iron: 12, 'fuel %': 0.8 } },
+    'Oil analysis | bench in town, iron 12, fuel % 0.8',
+  ],
+  [{ kind: 'handover', what: 'bought' }, 'Handover | bought'],
+  [{ kind: 'handover', what: 'returned', who: 'Tam' }, 'Handover | returned by Tam'],
+  [
+    { kind: 'answer', notice: 'set-1', answer: 'looked over', checked: ['Tyres', 'Steering'] },
+    'Answer | looked over, looked at: Tyres; Steering',
+  ],
+  [
+    {
+      kind: 'meterReplaced',
+      meter: 'hours',
+      oldLast: { text: '812.4', unit: 'h' },
+      newFirst: { text: '0', unit: 'h' },
+    },
+    'Hour meter replaced | old one last at 812.4 h, new one first at 0 h',
+  ],
+  [
+    {
+      kind: 'session',
+      use: 'circuit',
+      tyreSet: 'set-1',
+      pressuresHot: { frontLeft: { text: '2.1', unit: 'bar' } },
+    },
+    'Circuit | 1 session, on Sprint pads, tyres hot: front left 2.1 bar',
+  ],
+  [{ kind: 'service', items: ['set-1'] }, 'Service | Sprint pads'],
 ])('entryLine() puts %j in words', (draft, expected) => {
   expect(line(draft)).toBe(expected);
 });

@@ -1,4 +1,5 @@
 import type { EntryInput, EntryOf, ReadingCondition } from '../log/entry.ts';
+import { CORNER_WORDS } from './corner-words.ts';
 import { formatDay } from './format-day.ts';
 import { formatCount, formatHours } from './format-quantity.ts';
 import { listWords } from './grammar.ts';
@@ -16,6 +17,9 @@ export type EntryLine = {
 /** Names of service items, as the car's page has them. */
 export type NamedItems = readonly { id: string; item: { name: string } }[];
 
+/** Names of sets, parts and items by id, where the caller has them. */
+export type Names = Readonly<Record<string, string>>;
+
 type Part = string | false | null | undefined;
 
 /**
@@ -23,12 +27,14 @@ type Part = string | false | null | undefined;
  * and note stand elsewhere.
  *
  * @param items names of the car's items; one that is gone is called "an item no longer watched"
+ * @param names names by id of sets and parts, and of items that are none of the car's; what has none
+ *   is left out, an id is never shown
  * @example
  * entryLine({ kind: 'oilTopUp', volume: { text: '0.5', unit: 'l' }, toMax: true, ... })
  * // { title: "Oil added", detail: "0.5 L, to MAX" }
  */
-export function entryLine(entry: EntryInput, items: NamedItems = []): EntryLine {
-  const own = ownParts(entry, items);
+export function entryLine(entry: EntryInput, items: NamedItems = [], names: Names = {}): EntryLine {
+  const own = ownParts(entry, items, names);
   const read = entry.kind !== 'odometer' && entry.odometer;
   const parts = [
     ...own,
@@ -56,7 +62,7 @@ function titleOf(entry: EntryInput): string {
   return KIND_WORDS[entry.kind];
 }
 
-function ownParts(entry: EntryInput, items: NamedItems): Part[] {
+function ownParts(entry: EntryInput, items: NamedItems, names: Names): Part[] {
   switch (entry.kind) {
     case 'odometer':
       return [typedWords(entry.odometer), hourMeter(entry.hourMeter)];
@@ -74,11 +80,11 @@ function ownParts(entry: EntryInput, items: NamedItems): Part[] {
         entry.until && `until ${formatDay(entry.until)}`,
       ];
     case 'session':
-      return sessionParts(entry);
+      return sessionParts(entry, names);
     case 'strip':
       return stripParts(entry);
     case 'service':
-      return serviceParts(entry, items);
+      return serviceParts(entry, items, names);
     case 'fluid':
     case 'inspection':
     case 'measure':
@@ -94,7 +100,7 @@ function ownParts(entry: EntryInput, items: NamedItems): Part[] {
     case 'handover':
     case 'answer':
     case 'note':
-      return otherEntryParts(entry);
+      return otherEntryParts(entry, names);
   }
 }
 
@@ -148,7 +154,7 @@ function oilChangeParts(entry: EntryOf<'oilChange'>): Part[] {
   ];
 }
 
-function sessionParts(entry: EntryOf<'session'>): Part[] {
+function sessionParts(entry: EntryOf<'session'>, names: Names): Part[] {
   return [
     formatCount(entry.sessions, 'session'),
     entry.venue && `at ${entry.venue}`,
@@ -158,7 +164,17 @@ function sessionParts(entry: EntryOf<'session'>): Part[] {
     entry.oilTempPeak && `oil up to ${typedWords(entry.oilTempPeak)}`,
     entry.coolantTempPeak && `coolant up to ${typedWords(entry.coolantTempPeak)}`,
     entry.fuelUsed && `${typedWords(entry.fuelUsed)} of fuel`,
+    entry.tyreSet && names[entry.tyreSet] && `on ${names[entry.tyreSet]}`,
+    pressureWords('cold', entry.pressuresCold),
+    pressureWords('hot', entry.pressuresHot),
   ];
+}
+
+function pressureWords(when: string, read: EntryOf<'session'>['pressuresCold']): Part {
+  const parts = Object.entries(read ?? {}).map(
+    ([corner, pressure]) => `${CORNER_WORDS[corner]} ${typedWords(pressure)}`,
+  );
+  return parts.length > 0 && `tyres ${when}: ${parts.join(', ')}`;
 }
 
 function stripParts(entry: EntryOf<'strip'>): Part[] {
@@ -173,10 +189,12 @@ function stripParts(entry: EntryOf<'strip'>): Part[] {
   ];
 }
 
-function serviceParts(entry: EntryOf<'service'>, items: NamedItems): Part[] {
-  const names = entry.items.map((id) => items.find((item) => item.id === id)?.item.name ?? null);
-  const gone = names.filter((name) => name === null).length;
-  const known = names.filter((name) => name !== null);
+function serviceParts(entry: EntryOf<'service'>, items: NamedItems, names: Names): Part[] {
+  const done = entry.items.map(
+    (id) => items.find((item) => item.id === id)?.item.name ?? names[id] ?? null,
+  );
+  const gone = done.filter((name) => name === null).length;
+  const known = done.filter((name) => name !== null);
   const lost =
     gone > 0 ? [gone === 1 ? 'an item no longer watched' : `${gone} items no longer watched`] : [];
   return [

@@ -1,9 +1,10 @@
 import type { DistanceUnit } from '../log/units.ts';
+import type { CarStatus } from '../matters/result.ts';
 import { capital, countWord, listWords } from './grammar.ts';
 import { laneItemWords } from './item-words.ts';
 import type { Lane } from './lane.ts';
 import { levelWords, outsideTheMarks } from './level-words.ts';
-import { STOP_WORDS } from './matter-words.ts';
+import { STATUS_WORDS, STOP_WORDS } from './matter-words.ts';
 
 /** What the first line of the garage needs of each car; an overview row has it all. */
 export type GarageRow = {
@@ -16,13 +17,16 @@ export type GarageRow = {
   notOnRecord: number;
 };
 
-/** Something has run out or soon will, or forbids driving, and the car is here and in use. */
+/** Something has run out or soon will, or forbids driving, and the car is here, in one piece and in use. */
 export function needsAHand(
   row: Pick<GarageRow, 'lane' | 'laidUp' | 'overdue' | 'dueSoon'>,
 ): boolean {
-  const status = row.lane?.status ?? 'inUse';
-  if (row.laidUp || status === 'away' || status === 'sold') return false;
+  if (row.laidUp || statusOf(row) !== 'inUse') return false;
   return row.overdue + row.dueSoon > 0 || (row.lane?.stop ?? null) !== null;
+}
+
+function statusOf({ lane }: Pick<GarageRow, 'lane'>): CarStatus {
+  return lane?.status ?? 'inUse';
 }
 
 function reason(row: GarageRow): string {
@@ -54,7 +58,15 @@ export function garageAnswer(garage: {
   const stick = stickSentences(garage.rows);
   const items =
     garage.needsAHand === 0 ? nothingToDo(garage.rows, stick.length > 0) : needing(garage);
-  return [items, ...stick].join(' ');
+  return [items, ...stick, ...elsewhere(garage.rows)].join(' ');
+}
+
+/** Cars of which nothing is asked today, and why. */
+function elsewhere(rows: readonly GarageRow[]): string[] {
+  return (['inPieces', 'away', 'sold'] as const).flatMap((status) => {
+    const names = rows.filter((row) => statusOf(row) === status).map(({ name }) => name);
+    return names.length === 0 ? [] : [`${STATUS_WORDS[status]}: ${listWords(names)}.`];
+  });
 }
 
 function needing(garage: { needsAHand: number; rows: readonly GarageRow[] }): string {
@@ -68,7 +80,9 @@ function needing(garage: { needsAHand: number; rows: readonly GarageRow[] }): st
 
 function stickSentences(rows: readonly GarageRow[]): string[] {
   const read = rows.flatMap(({ name, lane }) =>
-    lane?.level && outsideTheMarks(lane.level) ? [`${name} ${levelWords(lane.level)}`] : [],
+    lane?.level && lane.status !== 'sold' && outsideTheMarks(lane.level)
+      ? [`${name} ${levelWords(lane.level)}`]
+      : [],
   );
   if (read.length === 0) return [];
   return [
@@ -79,7 +93,7 @@ function stickSentences(rows: readonly GarageRow[]): string[] {
 function nothingToDo(rows: readonly GarageRow[], other: boolean): string {
   // where a stick asks for a look, it is not true that nothing does
   const what = other ? 'no item' : 'nothing';
-  const unknown = rows.filter((row) => row.notOnRecord > 0);
+  const unknown = rows.filter((row) => row.notOnRecord > 0 && statusOf(row) !== 'sold');
   if (unknown.length === 0) return capital(`${what} on record needs a hand today.`);
   const names = listWords(unknown.map((row) => row.name));
   const have = unknown.length === 1 ? 'has' : 'have';

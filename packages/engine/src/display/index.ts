@@ -1,5 +1,6 @@
 export * from './car-answer.ts';
 export * from './car-facts.ts';
+export * from './cause-words.ts';
 export * from './entry-line.ts';
 export * from './flag-sentence.ts';
 export * from './format-day.ts';

@@ -1,8 +1,9 @@
 import type { AmountMeasure } from '../log/item.ts';
 import { AMOUNT_MEASURES } from '../log/item.ts';
 import type { DistanceUnit } from '../log/units.ts';
-import { type ItemResult, isAmountLimit, type Trigger } from '../wear/result.ts';
+import { type ItemResult, isAmountLimit } from '../wear/result.ts';
 import { type ItemFacts, typedLimit } from './car-facts.ts';
+import { causeWords } from './cause-words.ts';
 import { formatDay } from './format-day.ts';
 import { formatAmount, formatCount } from './format-quantity.ts';
 import type { LaneItem } from './lane.ts';
@@ -24,18 +25,6 @@ export type ItemWords = {
   word: string;
   /** the figures behind it; may be empty */
   detail: string;
-};
-
-const CAUSE: Readonly<Record<Trigger['code'], string>> = {
-  off: 'off the track',
-  contact: 'contact',
-  overRev: 'engine over-revved',
-  softPedal: 'soft brake pedal',
-  overheating: 'overheating',
-  warningLamp: 'warning lamp',
-  lowOilPressure: 'low oil pressure',
-  oilHot: 'oil hotter than its limit',
-  wheelsOff: 'wheels off and not torqued since',
 };
 
 type Spoken = {
@@ -114,9 +103,11 @@ function noDate(of: Spoken | null): ItemWords {
 /** Why an item is due whatever its limits say; null where the limits decide. */
 function dueAtOnce({ reasonCode, cause }: LaneItem): string | null {
   if (reasonCode === 'asked') return 'you said: treat as due now';
-  return reasonCode === 'trigger' && cause
-    ? `${CAUSE[cause.code]} on ${formatDay(cause.on)}`
-    : null;
+  return reasonCode === 'trigger' && cause ? causeWords(cause) : null;
+}
+
+function doneOnceDetail({ day }: LaneItem): string {
+  return day === null ? 'once, and that was all' : `once, on ${formatDay(day)}`;
 }
 
 /**
@@ -146,7 +137,7 @@ export function laneItemWords(item: LaneItem, unit: DistanceUnit, laidUp: boolea
       return { mark: 'notOnRecord', word: 'Not on record', detail: 'say when it was last done' };
     case 'fine':
       if (item.reasonCode === 'doneOnce')
-        return { mark: 'inLimits', word: 'In limits', detail: 'done once, as it was to be' };
+        return { mark: 'inLimits', word: 'Done', detail: doneOnceDetail(item) };
       return { mark: 'inLimits', word: 'In limits', detail: of === null ? '' : left(of) };
     case null:
       return noDate(of);
@@ -155,7 +146,9 @@ export function laneItemWords(item: LaneItem, unit: DistanceUnit, laidUp: boolea
 
 /** An item as the overview holds it: the one limit its state rests on. */
 export function laneItem(result: ItemResult, item: ItemFacts | undefined): LaneItem {
-  const limit = limitToSpeakOf(result);
+  const doneOnce = result.reasonCode === 'doneOnce';
+  const limit = doneOnce ? null : limitToSpeakOf(result);
+  const day = doneOnce ? (result.service ?? null) : null;
   const shared = {
     id: result.id,
     name: item?.name ?? result.id,
@@ -164,7 +157,7 @@ export function laneItem(result: ItemResult, item: ItemFacts | undefined): LaneI
     ...(result.trigger && { cause: { code: result.trigger.code, on: result.trigger.on } }),
   };
   if (limit === null)
-    return { ...shared, binding: null, limit: null, remaining: null, unit: null, day: null };
+    return { ...shared, binding: null, limit: null, remaining: null, unit: null, day };
   const typed = item && typedLimit(item, limit.measure, limit.severe);
   const binding = limit.severe ? `${limit.measure}:severe` : limit.measure;
   const unit = typed?.measure === 'km' ? typed.unit : null;

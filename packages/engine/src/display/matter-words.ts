@@ -1,4 +1,3 @@
-import type { IncidentSort } from '../log/common.ts';
 import type { DistanceUnit } from '../log/units.ts';
 import type {
   CarStatus,
@@ -10,6 +9,7 @@ import type {
   WakeStep,
   WheelsState,
 } from '../matters/result.ts';
+import { INCIDENT_WORDS } from './cause-words.ts';
 import { CORNER_WORDS } from './corner-words.ts';
 import { formatDay } from './format-day.ts';
 import { formatAmount, formatCount } from './format-quantity.ts';
@@ -20,16 +20,6 @@ export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
   beforeHardUse: 'Before hard use',
   watch: 'Watch',
   cosmetic: 'Cosmetic',
-};
-
-export const INCIDENT_WORDS: Readonly<Record<IncidentSort, string>> = {
-  off: 'Off the track',
-  contact: 'Contact',
-  overRev: 'Engine over-revved',
-  softPedal: 'Soft brake pedal',
-  overheating: 'Overheating',
-  warningLamp: 'Warning lamp',
-  lowOilPressure: 'Low oil pressure',
 };
 
 export const STATUS_WORDS: Readonly<Record<CarStatus, string>> = {
@@ -71,8 +61,9 @@ export function findingWords({ what, where, on, dueBy }: OpenFinding): string {
 }
 
 /** @example incidentWords(incident) // "Soft brake pedal on 6 June 2026, not looked over yet" */
-export function incidentWords({ what, on }: OpenIncident): string {
-  return `${INCIDENT_WORDS[what]} on ${formatDay(on)}, not looked over yet`;
+export function incidentWords({ what, on, detail }: OpenIncident): string {
+  const more = detail === null ? '' : ` (${detail})`;
+  return `${INCIDENT_WORDS[what]} on ${formatDay(on)}${more}, not looked over yet`;
 }
 
 function cornerList({ corners }: WheelsState): string {

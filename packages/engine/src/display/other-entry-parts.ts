@@ -1,9 +1,14 @@
 import type { EntryInput, EntryOf } from '../log/entry.ts';
+import { INCIDENT_WORDS } from './cause-words.ts';
 import { CORNER_WORDS } from './corner-words.ts';
 import { formatDay } from './format-day.ts';
-import { formatCount } from './format-quantity.ts';
+import { positionWords } from './gear-words.ts';
+import { listWords } from './grammar.ts';
+import { SEVERITY_WORDS } from './matter-words.ts';
 import { typedWords } from './typed-words.ts';
 
+/** see `entryLine()` */
+type Names = Readonly<Record<string, string>>;
 type Part = string | false | null | undefined;
 
 /** Kinds that a garage meets less often than driving, oil and service. */
@@ -23,21 +28,6 @@ type OtherEntry = Exclude<
   }
 >;
 
-const SEVERITY = {
-  doNotDrive: 'do not drive',
-  beforeHardUse: 'before hard use',
-  watch: 'keep an eye on it',
-  cosmetic: 'looks only',
-};
-const INCIDENT = {
-  off: 'off the track',
-  contact: 'contact',
-  overRev: 'engine over-revved',
-  softPedal: 'soft brake pedal',
-  overheating: 'overheating',
-  warningLamp: 'warning lamp',
-  lowOilPressure: 'low oil pressure',
-};
 const RESULT = { passed: 'passed', conditional: 'passed with conditions', failed: 'failed' };
 const WHEELS = {
   off: 'taken off',
@@ -45,22 +35,42 @@ const WHEELS = {
   rechecked: 'torque checked again',
 };
 const FITTED = { on: 'fitted', off: 'taken off', moved: 'moved' };
+const BEDDED = {
+  bedded: 'bedded',
+  firstSession: 'to be bedded in the first session',
+  notBedded: 'not bedded yet',
+};
+const HANDED = { bought: 'from', sold: 'to', lent: 'to', returned: 'by' };
+const STORED = {
+  disconnected: 'disconnected',
+  plugged: 'plugged',
+  drained: 'drained',
+  blownUp: 'blown up',
+  covered: 'covered',
+  other: 'seen to',
+};
 
 /** What an entry of a less common kind says, in parts, figures as typed. */
-export function otherEntryParts(entry: OtherEntry): Part[] {
+export function otherEntryParts(entry: OtherEntry, names: Names): Part[] {
   switch (entry.kind) {
     case 'fluid':
       return [entry.which, entry.levelText, entry.added && `${typedWords(entry.added)} added`];
     case 'inspection':
       return inspectionParts(entry);
     case 'measure':
-      return measureParts(entry);
+      return measureParts(entry, names);
     case 'fit':
-      return [FITTED[entry.change], entry.positions?.join(' and '), entry.condition];
+      return [
+        names[entry.component],
+        FITTED[entry.change],
+        positionWords(entry.positions ?? []),
+        entry.condition,
+        entry.bedding && BEDDED[entry.bedding],
+      ];
     case 'wheels':
       return [
         WHEELS[entry.change],
-        entry.which?.map((corner) => CORNER_WORDS[corner]).join(' and '),
+        entry.which && cornerList(entry.which),
         entry.torque && typedWords(entry.torque),
         entry.cold === true && 'cold',
       ];
@@ -68,12 +78,12 @@ export function otherEntryParts(entry: OtherEntry): Part[] {
       return [
         entry.what,
         entry.where && (CORNER_WORDS[entry.where] ?? entry.where),
-        SEVERITY[entry.severity],
+        SEVERITY_WORDS[entry.severity].toLowerCase(),
         entry.dueBy && `to be done by ${formatDay(entry.dueBy)}`,
         entry.resolvedBy !== undefined && 'dealt with',
       ];
     case 'incident':
-      return [INCIDENT[entry.what], entry.detail];
+      return [INCIDENT_WORDS[entry.what].toLowerCase(), entry.detail];
     case 'layUp':
       return [
         entry.until && `until ${formatDay(entry.until)}`,
@@ -81,18 +91,18 @@ export function otherEntryParts(entry: OtherEntry): Part[] {
         entry.keysAt && `keys: ${entry.keysAt}`,
       ];
     case 'wakeUp':
-      return [storageWords(entry.lines)];
+      return [undoneWords(entry.lines)];
     case 'meterReplaced':
       return [
         entry.oldLast ? `old one last at ${typedWords(entry.oldLast)}` : 'old value not known',
         `new one first at ${typedWords(entry.newFirst)}`,
       ];
     case 'repair':
-      return [entry.text];
+      return [entry.text, entry.affectsOilUse === true && 'may change how much oil it uses'];
     case 'labReport':
       return [entry.laboratory, figureWords(entry.figures)];
     case 'handover':
-      return [entry.what, entry.who];
+      return [entry.who ? `${entry.what} ${HANDED[entry.what]} ${entry.who}` : entry.what];
     case 'answer':
       return [
         entry.answer,
@@ -116,11 +126,13 @@ function inspectionParts(entry: EntryOf<'inspection'>): Part[] {
   ];
 }
 
-function measureParts(entry: EntryOf<'measure'>): Part[] {
+function measureParts(entry: EntryOf<'measure'>, names: Names): Part[] {
   const { oilPressureAtRpm: atRpm } = entry;
   return [
+    entry.component && names[entry.component],
     ...(entry.tread ?? []).map(
-      (read) => `tread ${CORNER_WORDS[read.corner]} ${typedWords(read.depth)}`,
+      ({ corner, groove, depth }) =>
+        `tread ${CORNER_WORDS[corner]}${groove ? `, ${groove},` : ''} ${typedWords(depth)}`,
     ),
     entry.dateCode && `date code ${entry.dateCode}`,
     ...(entry.pads ?? []).flatMap(({ corner, inner, outer }) => [
@@ -142,11 +154,21 @@ function measureParts(entry: EntryOf<'measure'>): Part[] {
   ];
 }
 
-function storageWords(lines: readonly { what: string }[] | undefined): Part {
-  return (
-    lines &&
-    lines.length > 0 &&
-    formatCount(lines.length, 'thing written down', 'things written down')
+type StorageLines = EntryOf<'layUp'>['lines'];
+
+function storageWords(lines: StorageLines): Part {
+  return lines?.map(({ what, how }) => `${what} ${STORED[how]}`).join(', ');
+}
+
+function undoneWords(lines: StorageLines): Part {
+  const names = lines?.map(({ what }) => what) ?? [];
+  return names.length > 0 && `undone: ${listWords(names, names.length)}`;
+}
+
+function cornerList(corners: readonly string[]): string {
+  return listWords(
+    corners.map((corner) => CORNER_WORDS[corner] ?? corner),
+    4,
   );
 }
 

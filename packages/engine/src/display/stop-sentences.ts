@@ -6,23 +6,27 @@ import { findingWords, incidentWords, wheelsWords } from './matter-words.ts';
 /** What forbids driving a car, the worst first, one sentence each; nothing where nothing on record does. */
 export function stopSentences(analysis: Analysis, unit: DistanceUnit): string[] {
   const { status, matters } = analysis;
-  const { findings, incidents, wheels, wakeSteps } = matters;
+  const { findings, incidents, wheels } = matters;
   const forbidding = findings.filter(({ severity }) => severity === 'doNotDrive');
   const off = wheels.state === 'off' ? wheelsWords(wheels, unit) : null;
   return [
     ...forbidding.map((finding) => `Do not drive: ${findingWords(finding)}.`),
     ...incidents.map((incident) => `${incidentWords(incident)}.`),
     ...(off === null ? [] : [`${off}.`]),
+    ...wakeSentences(analysis),
     ...(status === 'inPieces' ? ['In pieces.'] : []),
-    ...(status !== 'laidUp' && wakeSteps.length > 0
-      ? [
-          `Not woken up: ${listWords(
-            wakeSteps.map(({ what }) => what),
-            4,
-          )} ${wakeSteps.length === 1 ? 'is' : 'are'} as the lay-up left ${wakeSteps.length === 1 ? 'it' : 'them'}.`,
-        ]
-      : []),
   ];
+}
+
+/** Laid up, its steps are expected; see `stopOf()`. */
+function wakeSentences({ status, matters: { wakeSteps } }: Analysis): string[] {
+  if (status === 'laidUp' || wakeSteps.length === 0) return [];
+  const names = listWords(
+    wakeSteps.map(({ what }) => what),
+    4,
+  );
+  const [are, them] = wakeSteps.length === 1 ? ['is', 'it'] : ['are', 'them'];
+  return [`Not woken up: ${names} ${are} as the lay-up left ${them}.`];
 }
 
 /** What is open but forbids nothing: findings for before hard use, wheels to be checked again. */

@@ -4,10 +4,12 @@ import { daysLeft, isOver, limitsInForce } from './limit-to-speak-of.ts';
 
 const BAND = 1_000_000;
 const WITHIN = BAND - 1;
-const LAID_UP = 100 * BAND;
-/** Away or sold: nothing can be done to it here. */
-const GONE = 200 * BAND;
-/** What forbids driving comes before whatever has run out. */
+/** Laid up, in pieces or away: it waits. */
+const WAITING = 100 * BAND;
+const SOLD = 200 * BAND;
+/** What forbids driving comes before whatever has run out; these two wherever the car stands. */
+const FORBIDDEN = { doNotDrive: -30 * BAND, incident: -20 * BAND } as const;
+/** Wheels and wake-up steps of a car in use. */
 const STOPPED = -10 * BAND;
 
 /** 0..1 for 0 and up, so that every amount finds a place inside its band. */
@@ -33,13 +35,14 @@ function furthest(
 }
 
 /**
- * How urgent one item is: a whole number, smaller first. Bands, in this order: overdue (by the most
- * first, measured in its own limits), due soon (by day), lower bound (by what is used), not on record,
- * in limits or without a date (by what is used).
+ * How urgent one item is: a whole number, smaller first. Bands, in this order: overdue (what happened
+ * and makes it due at once, then by the most, measured in its own limits), due soon (by day), lower bound (by what is used), not on record,
+ * in limits or without a date (by what is used), one-offs that are done.
  */
 export function itemUrgency(item: ItemResult): number {
   switch (item.state) {
     case 'overdue':
+      if (item.reasonCode === 'trigger') return place(0, 0);
       return place(0, 1 - squash(furthest(item, isOver)));
     case 'dueSoon': {
       const days = Math.min(...limitsInForce(item).map(daysLeft));
@@ -57,16 +60,18 @@ export function itemUrgency(item: ItemResult): number {
 }
 
 /**
- * How urgent a car is: that of its most urgent item; a laid-up car comes after all that are in use, a
- * car without items last of its kind. What forbids driving a car in use comes before everything, a
- * car that is away or sold after everything.
+ * How urgent a car is: that of its most urgent item, a car without items last of its kind. Before all
+ * come do-not-drive findings and incidents nobody looked into, wherever the car stands; then what else
+ * forbids driving a car in use. Cars laid up, in pieces or away come after those in use, sold ones last.
  *
- * @returns an integer from about -10 to 206 million, smaller is more urgent
+ * @returns an integer from about -30 to 206 million, smaller is more urgent
  */
 export function urgencyOf(analysis: Analysis): number {
   const most = Math.min(place(5, 0), ...analysis.items.map(itemUrgency));
   const { status, matters } = analysis;
-  if (status === 'sold' || status === 'away') return GONE + most;
-  if (status === 'laidUp') return LAID_UP + most;
-  return stopOf(status, matters) === null ? most : STOPPED + most;
+  if (status === 'sold') return SOLD + most;
+  const stop = stopOf(status, matters);
+  if (stop === 'doNotDrive' || stop === 'incident') return FORBIDDEN[stop] + most;
+  if (status !== 'inUse') return WAITING + most;
+  return stop === null ? most : STOPPED + most;
 }

@@ -13,13 +13,14 @@ import { formatAmount, formatDistance, formatVolume } from './format-quantity.ts
 import { itemWords } from './item-words.ts';
 import { levelWords } from './level-words.ts';
 import { limitsInForce } from './limit-to-speak-of.ts';
+import { matterChanges } from './matter-changes.ts';
 import { itemUrgency } from './urgency-of.ts';
 
 type Facts = CarFacts & { volumeUnit: VolumeUnit };
 
 /**
- * What became different between two analyses of one car, one short sentence each: the items, most
- * urgent first, then the readings, then what was found odd. Empty where nothing a person reads differs.
+ * What became different between two analyses of one car, one short sentence each: what stands open,
+ * then the items, most urgent first, then the readings, then what was found odd. Empty where nothing a person reads differs.
  *
  * @param before the analysis as it was shown
  * @param after the newer one
@@ -40,7 +41,10 @@ export function whatChanged(before: Analysis, after: Analysis, facts: Facts): st
       return itemChange({ was, now, item, unit: facts.unit, laidUp });
     });
   const readings = [odometerChange(before, after, facts), levelChange(before, after, facts)];
-  return [...items, ...readings, ...newFlags(before, after)].filter((line) => line !== null);
+  const matters = matterChanges(before, after, facts.unit);
+  return [...matters, ...items, ...readings, ...newFlags(before, after)].filter(
+    (line) => line !== null,
+  );
 }
 
 function newItem(
