@@ -1,12 +1,12 @@
-import { id, parse } from '../asked.ts';
+import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
 import type { Context } from '../context.ts';
 import { readCapped } from '../read-capped.ts';
 import { notFoundHere, type Refused, refuse, signedOut } from '../refused.ts';
 import { refusalOf } from '../trpc-error.ts';
 import type { Asker, World } from '../world.ts';
-import { preparePhoto } from './prepare.ts';
-import { databasePhotos, type PhotoPlace } from './store.ts';
+import { type PreparedPhoto, preparePhoto } from './prepare.ts';
+import { databasePhotos, type PhotoPlace, type PhotoSize } from './store.ts';
 
 /** The largest photo that is taken, in bytes. */
 export const PHOTO_BYTES_MAX = 12 * 1024 * 1024;
@@ -31,7 +31,7 @@ export async function answerPhoto(
   try {
     const asker = await ctx.whoAsks();
     if (!asker) throw signedOut();
-    const where = { garageId: parse(id, place.garageId), photoId: parse(id, place.photoId) };
+    const where = placeOf(place);
     return request.method === 'POST'
       ? await take(ctx.world, asker, request, where)
       : await give(ctx.world, asker, request, where);
@@ -40,13 +40,21 @@ export async function answerPhoto(
   }
 }
 
+/** What is no id is the id of nothing. */
+function placeOf({ garageId, photoId }: PhotoPlace): PhotoPlace {
+  if (!id.safeParse(garageId).success) throw notFoundHere('garage', 'garageId');
+  if (!id.safeParse(photoId).success) throw notFoundHere('photo', 'photoId');
+  return { garageId, photoId };
+}
+
 async function take(
   world: World,
   asker: Asker,
   request: Request,
   place: PhotoPlace,
 ): Promise<Response> {
-  // another site cannot send this without asking first, and is not answered
+  // another site cannot send this type without asking first, and is not answered; the route has
+  // asked where the request comes from as well
   if (!(request.headers.get('content-type') ?? '').startsWith('image/'))
     throw refuse(
       'badInput',
@@ -54,12 +62,23 @@ async function take(
       'Send the photo itself, as image/jpeg, image/png or image/webp.',
     );
   // whose garage it is, is asked before a byte is read
-  await inGarage(world, asker, place.garageId, async () => {});
-  const photo = await preparePhoto(await read(request));
-  await inGarage(world, asker, place.garageId, (tx) =>
-    databasePhotos(tx).put(place, photo, { at: world.clock.now(), userId: asker.userId }),
+  const there = await inGarage(world, asker, place.garageId, (tx) =>
+    databasePhotos(tx).size(place),
   );
-  return Response.json({ id: place.photoId, width: photo.width, height: photo.height });
+  const bytes = await read(request);
+  // sent again because its answer was lost: it is not drawn again
+  const size = there ?? (await keep(world, asker, place, await preparePhoto(bytes)));
+  return Response.json({ id: place.photoId, ...size });
+}
+
+function keep(
+  world: World,
+  asker: Asker,
+  place: PhotoPlace,
+  photo: PreparedPhoto,
+): Promise<PhotoSize> {
+  const by = { at: world.clock.now(), userId: asker.userId };
+  return inGarage(world, asker, place.garageId, (tx) => databasePhotos(tx).put(place, photo, by));
 }
 
 async function read(request: Request): Promise<Uint8Array> {

@@ -1,5 +1,6 @@
 import sharp from 'sharp';
 import { refuse } from '../refused.ts';
+import { sortOfFile } from './sort-of-file.ts';
 
 /** What a photo becomes: upright JPEGs of the picture alone. */
 export type PreparedPhoto = {
@@ -15,27 +16,30 @@ const SIDE_PX = 2560;
 const SMALL_PX = 320;
 /** What a camera makes today fits in; a bomb of a few kilobytes does not. */
 const PIXELS_MAX = 120_000_000;
-const TAKEN = ['jpeg', 'png', 'webp'] as const;
 
-const notTaken = (what: string) =>
-  refuse(
-    'badInput',
-    'photo',
-    `This is ${what}. Photos are taken as JPEG, PNG or WebP; take it again with the camera, or save it as JPEG first.`,
-  );
+/** The drawing that goes on; the next one waits for it. */
+let drawing: Promise<unknown> = Promise.resolve();
 
 /**
  * Decodes a photo by its content and draws it anew, turned upright and at most 2560 px long. Nothing
  * but the picture is kept: no place, no time, no camera, no profile.
  *
+ * One at a time: a large picture takes some hundred megabytes while it is drawn.
+ *
  * @param bytes as sent, whatever type was claimed for them
- * @throws Refused `badInput` for what is no photo, or cannot be decoded
+ * @throws Refused `badInput` for what is no photo, or cannot be decoded; `tooLarge` for too many pixels
  */
-export async function preparePhoto(bytes: Uint8Array): Promise<PreparedPhoto> {
-  const { format, width, height } = await look(bytes);
-  if (!TAKEN.some((taken) => taken === format))
-    throw notTaken(format === undefined ? 'no picture' : `a ${format.toUpperCase()} file`);
-  if ((width ?? 0) * (height ?? 0) > PIXELS_MAX)
+export function preparePhoto(bytes: Uint8Array): Promise<PreparedPhoto> {
+  const sort = sortOfFile(bytes);
+  if (!sort.taken) return Promise.reject(notTaken(sort.name));
+  const drawn = drawing.then(() => draw(bytes));
+  drawing = drawn.catch(() => {});
+  return drawn;
+}
+
+async function draw(bytes: Uint8Array): Promise<PreparedPhoto> {
+  const { width, height } = await look(bytes);
+  if (width * height > PIXELS_MAX)
     throw refuse(
       'tooLarge',
       'photo',
@@ -61,17 +65,26 @@ export async function preparePhoto(bytes: Uint8Array): Promise<PreparedPhoto> {
   }
 }
 
+/** Reads the head alone: no pixel is decoded. */
+async function look(bytes: Uint8Array): Promise<{ width: number; height: number }> {
+  try {
+    const { width, height } = await sharp(bytes, { limitInputPixels: false }).metadata();
+    return { width, height };
+  } catch {
+    throw broken();
+  }
+}
+
+const notTaken = (what: string) =>
+  refuse(
+    'badInput',
+    'photo',
+    `This is ${what}. Photos are taken as JPEG, PNG or WebP; take it again with the camera, or save it as JPEG first.`,
+  );
+
 const broken = () =>
   refuse(
     'badInput',
     'photo',
     'The photo could not be read: it is damaged or was cut off on its way. Choose it again, or take another one.',
   );
-
-async function look(bytes: Uint8Array) {
-  try {
-    return await sharp(bytes, { limitInputPixels: false }).metadata();
-  } catch {
-    throw notTaken('no picture that can be read');
-  }
-}

@@ -26,6 +26,19 @@ export async function readPicture(
   return found ?? null;
 }
 
+/** Width and height in pixels of the large picture; null if there is none of this id in the garage. */
+export async function readPhotoSize(
+  tx: Tx,
+  garageId: string,
+  id: string,
+): Promise<{ width: number; height: number } | null> {
+  const [found] = await tx
+    .select({ width: photo.width, height: photo.height })
+    .from(photo)
+    .where(and(eq(photo.garageId, garageId), eq(photo.id, id)));
+  return found ?? null;
+}
+
 /** Which of these photos the garage has. */
 export async function knownPhotos(
   tx: Tx,
