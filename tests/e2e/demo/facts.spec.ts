@@ -33,6 +33,21 @@ const CARS: Record<string, string> = {
   autocross: 'Tovrik Pim',
   classic: 'Ondrey Salvane',
   used: 'Lumeck Farro',
+  second: 'Ardvane Corrit',
+  trip: 'Velmora Quist',
+};
+
+/** Names of the sets, tools and people, likewise. */
+const PIECES: Record<string, string> = {
+  circuitSet: 'Circuit tyres, white mark',
+  roadSet: 'Road and rain tyres, blue mark',
+  autocrossSet: 'Autocross tyres, soft',
+  pads: 'Front pads, circuit compound',
+  lift: 'Four-post lift',
+  torqueWrench: 'Torque wrench, 40 to 200 N·m',
+  extinguisher: 'Extinguisher by the door',
+  oda: 'Oda',
+  tam: 'Tam',
 };
 
 const MOST_TAPS = 3;
@@ -92,17 +107,33 @@ async function openCar(page: Page, fact: Fact, taps: Taps): Promise<void> {
 /** Where a person looks for a fact, and how they come there. */
 async function reach(page: Page, fact: Fact, taps: Taps): Promise<Locator> {
   if (fact.where === 'garage') return rowOf(page, fact);
+  if ('piece' in fact && fact.piece !== undefined)
+    return reachPiece(page, fact.piece, fact.item, taps);
   await openCar(page, fact, taps);
   if (fact.where === 'history') return reachEntry(page, fact, taps);
   if (fact.item === 'odometer' || fact.item === 'oil level')
     return page.getByRole('region', { name: 'Readings' });
+  return openWhy(page, fact.item, taps);
+}
+
+/** A set, a tool or a person: its page, and there its life or an item. */
+async function reachPiece(page: Page, piece: string, item: string, taps: Taps): Promise<Locator> {
+  await taps.on(page.getByRole('link', { name: 'Sets, tools and people' }));
+  const name = PIECES[piece] ?? '';
+  await taps.on(page.getByRole('link', { name, exact: true }));
+  await page.waitForURL(/\/gear\/[\da-f-]{36}$/);
+  if (item !== 'life') return openWhy(page, item, taps);
+  return page.getByRole('main');
+}
+
+async function openWhy(page: Page, name: string, taps: Taps): Promise<Locator> {
   const item = page
     .getByRole('region', { name: 'Items' })
     .getByRole('listitem')
     .filter({
-      has: page.getByRole('heading', { level: 3, name: fact.item, exact: true }),
+      has: page.getByRole('heading', { level: 3, name, exact: true }),
     });
-  await taps.on(item.getByRole('button', { name: `Why: ${fact.item}`, exact: true }));
+  await taps.on(item.getByRole('button', { name: `Why: ${name}`, exact: true }));
   return item;
 }
 
