@@ -1,19 +1,23 @@
 'use client';
 
 import type { GarageView, OverviewRow } from '@quartermark/api/client';
-import { formatDay, laneItemWords } from '@quartermark/engine/display';
 import type { Route } from 'next';
 import Link from 'next/link';
-import { StateMark, StateWord } from '../components/index.ts';
+import { LaneItems } from '../board/LaneItems.tsx';
+import { LaneLines } from '../board/LaneLines.tsx';
+import { laneState } from '../board/lane-state.ts';
+import type { Season } from '../board/season.ts';
+import { joinClasses, StateWord } from '../components/index.ts';
 import styles from './CarRow.module.css';
 import { NotUpdated } from './NotUpdated.tsx';
 import { Readings } from './Readings.tsx';
 
-type CarRowProps = { row: OverviewRow; garage: GarageView };
+type CarRowProps = { row: OverviewRow; garage: GarageView; season: Season };
 
-/** One car of the list: what runs out first, the next two, and what was last read. */
-export function CarRow({ row, garage }: CarRowProps) {
+/** One car: how it stands, what was last read, and its lane with what runs out first. */
+export function CarRow({ row, garage, season }: CarRowProps) {
   const { lane } = row;
+  const { mark, words, summed } = laneState(row);
   return (
     <li className={styles.row}>
       <div className={styles.name}>
@@ -27,19 +31,23 @@ export function CarRow({ row, garage }: CarRowProps) {
             {row.name}
           </Link>
         </h2>
-        {lane?.laidUp ? <StateWord kind="laidUp" words={laidUpWords(lane.laidUp)} /> : null}
+        <span className={joinClasses(styles.state, summed && styles.summed)}>
+          <StateWord kind={mark} words={words} />
+        </span>
         <Progress row={row} />
       </div>
-      <Items row={row} />
-      {lane ? <Readings lane={lane} unit={row.unit} garage={garage} /> : null}
+      <div className={styles.lane}>
+        <LaneLines season={season} carId={row.carId} laidUp={lane?.laidUp ?? null} />
+        <Items row={row} season={season} />
+      </div>
+      {lane ? (
+        <div className={styles.readings}>
+          <Readings lane={lane} unit={row.unit} garage={garage} />
+        </div>
+      ) : null}
       {row.failure ? <NotUpdated failure={row.failure} carId={row.carId} garage={garage} /> : null}
     </li>
   );
-}
-
-function laidUpWords({ since, until }: { since: string; until: string | null }): string {
-  const end = until === null ? '' : ` until ${formatDay(until)}`;
-  return `Laid up since ${formatDay(since)}${end}`;
 }
 
 /** Held open even while empty, so that its coming and going moves nothing. */
@@ -52,24 +60,8 @@ function Progress({ row }: { row: OverviewRow }) {
   );
 }
 
-function Items({ row }: { row: OverviewRow }) {
+function Items({ row, season }: { row: OverviewRow; season: Season }) {
   const { lane } = row;
   if (!lane) return <p className={styles.none}>{row.failure ? '' : 'Being recomputed …'}</p>;
-  if (lane.next.length === 0) return <p className={styles.none}>Nothing is watched yet.</p>;
-  return (
-    <ol className={styles.items}>
-      {lane.next.map((item) => {
-        const { mark, word, detail } = laneItemWords(item, row.unit, row.laidUp);
-        return (
-          <li key={item.id} className={styles.item}>
-            <StateMark kind={mark} />
-            <span>
-              {item.name}: <strong>{word}</strong>
-              {detail ? <span className={styles.detail}>, {detail}</span> : null}
-            </span>
-          </li>
-        );
-      })}
-    </ol>
-  );
+  return <LaneItems row={row} lane={lane} season={season} />;
 }

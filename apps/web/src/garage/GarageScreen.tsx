@@ -1,18 +1,23 @@
 'use client';
 
-import type { OverviewPage } from '@quartermark/api/client';
+import type { EventList, OverviewPage } from '@quartermark/api/client';
 import { formatDay, garageAnswer } from '@quartermark/engine/display';
-import { useSuspenseInfiniteQuery } from '@tanstack/react-query';
+import { useSuspenseInfiniteQuery, useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
+import Link from 'next/link';
+import { BoardTable } from '../board/BoardTable.tsx';
+import { SeasonHead } from '../board/SeasonHead.tsx';
+import { seasonOf } from '../board/season.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useMorePages } from '../client/use-more-pages.ts';
 import { Button, ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
+import { eventsAnswer, splitEvents } from '../event/event-words.ts';
 import { CarRow } from './CarRow.tsx';
 import styles from './GarageScreen.module.css';
 import { overviewPages } from './overview-pages.ts';
 import { useHeldOrder } from './use-held-order.ts';
 
-/** The garage: what needs a hand today, then the cars by urgency. */
+/** The garage: what needs a hand today, then the cars by urgency on the board of the season. */
 export function GarageScreen({ garageId }: { garageId: string }) {
   const trpc = useTRPC();
   const overview = useSuspenseInfiniteQuery(
@@ -25,13 +30,20 @@ export function GarageScreen({ garageId }: { garageId: string }) {
   const { garage } = latest;
   const proper = data.pages.flatMap((page) => page.rows);
   const { rows, moved, sortAgain } = useHeldOrder(proper, ({ carId }) => carId);
+  const { data: calendar } = useSuspenseQuery(trpc.event.list.queryOptions({ garageId }));
+  const season = seasonOf(garage, calendar.events);
   const answer = garageAnswer({ cars: latest.cars, needsAHand: latest.needsAHand, rows: proper });
 
   return (
-    <>
+    <div className={styles.garage}>
       <PageAnswer
         about={garage.name}
-        beneath={`${formatDay(garage.today)}, ${garage.zone}`}
+        beneath={
+          <>
+            {formatDay(garage.today)}, {garage.zone}
+            <NextEvent calendar={calendar} />
+          </>
+        }
         action={latest.cars > 0 ? <WhatHappened garageId={garageId} /> : null}
       >
         {answer}
@@ -47,11 +59,13 @@ export function GarageScreen({ garageId }: { garageId: string }) {
             moved={moved}
             sortAgain={sortAgain}
           />
+          <SeasonHead season={season} garageId={garageId} />
           <ul className={styles.list}>
             {rows.map((row) => (
-              <CarRow key={row.carId} row={row} garage={garage} />
+              <CarRow key={row.carId} row={row} garage={garage} season={season} />
             ))}
           </ul>
+          <BoardTable rows={rows} season={season} garageId={garageId} />
           {hasNextPage ? (
             <div className={styles.more}>
               <Button onClick={more} busy={busy} busyWords="Fetching more cars …">
@@ -61,7 +75,18 @@ export function GarageScreen({ garageId }: { garageId: string }) {
           ) : null}
         </>
       )}
-    </>
+    </div>
+  );
+}
+
+/** What is on or comes next on the calendar; nothing where nothing does. */
+function NextEvent({ calendar: { events, garage } }: { calendar: EventList }) {
+  const [next] = splitEvents(events, garage.today).coming;
+  if (!next) return null;
+  return (
+    <p>
+      <Link href={`/g/${garage.id}/events` as Route}>{eventsAnswer(events, garage.today)}</Link>
+    </p>
   );
 }
 

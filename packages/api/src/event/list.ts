@@ -1,4 +1,4 @@
-import { listEvents, namesOfCars, readGarage } from '@quartermark/db';
+import { listEvents, namesOfThings, readGarage } from '@quartermark/db';
 import { addDays } from '@quartermark/engine/calendar';
 import { z } from 'zod';
 import { id } from '../asked.ts';
@@ -27,6 +27,6 @@ export function eventList(
     const rows = await listEvents(tx, garageId, addDays(garage.today, -PAST_DAYS));
     const events = rows.map(eventViewOf);
     const carIds = events.flatMap(({ event }) => event.cars);
-    return { garage, events, cars: await namesOfCars(tx, garageId, carIds) };
+    return { garage, events, cars: await namesOfThings(tx, garageId, carIds) };
   });
 }

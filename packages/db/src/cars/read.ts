@@ -1,4 +1,4 @@
-import { and, asc, eq, inArray, isNull } from 'drizzle-orm';
+import { and, asc, eq, isNull } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { car } from '../schema.ts';
 
@@ -21,18 +21,4 @@ export async function listCarIds(tx: Tx, garageId: string): Promise<string[]> {
     .where(and(eq(car.garageId, garageId), isNull(car.removedAt)))
     .orderBy(asc(car.id));
   return rows.map((row) => row.id);
-}
-
-/** Names of cars by their ids, of those too that have left: what is on record still speaks of them. */
-export async function namesOfCars(
-  tx: Tx,
-  garageId: string,
-  carIds: readonly string[],
-): Promise<Record<string, string>> {
-  if (carIds.length === 0) return {};
-  const rows = await tx
-    .select({ id: car.id, name: car.name })
-    .from(car)
-    .where(and(eq(car.garageId, garageId), inArray(car.id, [...new Set(carIds)])));
-  return Object.fromEntries(rows.map(({ id, name }) => [id, name]));
 }

@@ -12,9 +12,12 @@ type GaragePageProps = { params: Promise<{ garageId: string }> };
 export default async function GaragePage({ params }: GaragePageProps) {
   const { garageId } = await params;
   await orNotFound(
-    pageCache().fetchInfiniteQuery(
-      ask().garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
-    ),
+    Promise.all([
+      pageCache().fetchInfiniteQuery(
+        ask().garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
+      ),
+      pageCache().fetchQuery(ask().event.list.queryOptions({ garageId })),
+    ]),
   );
   return (
     <HydrationBoundary state={answers()}>

@@ -1,0 +1,93 @@
+'use client';
+
+import type { OverviewRow } from '@quartermark/api/client';
+import { formatDay, type Lane, laneItemWords } from '@quartermark/engine/display';
+import type { Route } from 'next';
+import Link from 'next/link';
+import { useState } from 'react';
+import styles from './BoardTable.module.css';
+import { laneState } from './lane-state.ts';
+import { dueBefore, placeItem } from './place.ts';
+import type { Season } from './season.ts';
+
+type BoardTableProps = { rows: readonly OverviewRow[]; season: Season; garageId: string };
+
+/** The facts of the board as a table; made only where somebody opens it. */
+export function BoardTable({ rows, season, garageId }: BoardTableProps) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details className={styles.fold} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>As a table</summary>
+      {open ? (
+        <table className={styles.table}>
+          <caption>What runs out first, from today on</caption>
+          <thead>
+            <tr>
+              <th scope="col">Car</th>
+              <th scope="col">Item</th>
+              <th scope="col">How it stands</th>
+              <th scope="col">Day</th>
+              <th scope="col">Falls before</th>
+            </tr>
+          </thead>
+          {rows.map((row) => (
+            <CarBody key={row.carId} row={row} season={season} garageId={garageId} />
+          ))}
+        </table>
+      ) : null}
+    </details>
+  );
+}
+
+type CarBodyProps = { row: OverviewRow; season: Season; garageId: string };
+
+function CarBody({ row, season, garageId }: CarBodyProps) {
+  const { lane } = row;
+  const { words } = laneState(row);
+  const lines = lane ? tableLines(row, lane, season) : [];
+  return (
+    <tbody>
+      <tr>
+        <th scope="rowgroup" rowSpan={Math.max(1, lines.length)}>
+          <Link href={`/g/${garageId}/car/${row.carId}` as Route} prefetch={false}>
+            {row.name}
+          </Link>
+          <span className={styles.state}>{words}</span>
+        </th>
+        {lines[0] ? <Cells {...lines[0]} /> : <td colSpan={4}>Nothing to show.</td>}
+      </tr>
+      {lines.slice(1).map((line) => (
+        <tr key={line.id}>
+          <Cells {...line} />
+        </tr>
+      ))}
+    </tbody>
+  );
+}
+
+type TableLine = { id: string; name: string; stands: string; day: string; before: string };
+
+function Cells({ name, stands, day, before }: TableLine) {
+  return (
+    <>
+      <td>{name}</td>
+      <td>{stands}</td>
+      <td>{day}</td>
+      <td>{before}</td>
+    </>
+  );
+}
+
+function tableLines(row: OverviewRow, lane: Lane, { axis, events }: Season): TableLine[] {
+  return lane.next.map((item) => {
+    const { word, detail } = laneItemWords(item, row.unit, row.laidUp);
+    const before = dueBefore(row.carId, placeItem(item, lane.laidUp, axis), events);
+    return {
+      id: item.id,
+      name: item.name,
+      stands: detail === '' ? word : `${word}, ${detail}`,
+      day: item.day === null ? 'no date' : formatDay(item.day),
+      before: before ? `${before.event.name}, ${formatDay(before.event.start)}` : 'no event',
+    };
+  });
+}
