@@ -1,9 +1,9 @@
 'use client';
 
+import type { PocketSheet } from '@quartermark/api/client';
 import { Button } from '../components/index.ts';
 import styles from './Pocket.module.css';
 import { rememberCar } from './sheet/chosen-car.ts';
-import type { PocketSheet } from './sheet/pocket-sheet.ts';
 
 type CarChooserProps = {
   sheet: PocketSheet;

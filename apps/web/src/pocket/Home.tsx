@@ -1,6 +1,6 @@
 'use client';
 
-import { KIND_WORDS } from '@quartermark/engine/display';
+import { formatDay, KIND_WORDS, openSentences, stopSentences } from '@quartermark/engine/display';
 import { Button } from '../components/index.ts';
 import { Stick } from '../garage/Stick.tsx';
 import styles from './Pocket.module.css';
@@ -25,9 +25,13 @@ export function Home({ chosen, today, several }: HomeProps) {
   const { view } = chosen.car;
   const garage = { ...chosen.garage.garage, today };
   const level = view.analysis?.lastLevel ?? null;
+  const stops = view.analysis ? stopSentences(view.analysis, view.car.unit) : [];
+  const open = view.analysis ? openSentences(view.analysis, view.car.unit) : [];
+  const event = eventOf(chosen, today);
   return (
     <>
       <div className={styles.top}>
+        {event === null ? null : <p className={styles.event}>{event}</p>}
         <h1 className={styles.carName}>
           {several ? (
             <button type="button" className={styles.chooser} onClick={() => goTo('cars')}>
@@ -38,6 +42,14 @@ export function Home({ chosen, today, several }: HomeProps) {
             view.car.name
           )}
         </h1>
+        {stops.map((sentence) => (
+          <p key={sentence} className={styles.event}>
+            {sentence}
+          </p>
+        ))}
+        {open.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
         <p>
           Oil: {level === null ? 'no reading on record.' : <Stick level={level} garage={garage} />}
         </p>
@@ -55,4 +67,15 @@ export function Home({ chosen, today, several }: HomeProps) {
       <ScreenStays />
     </>
   );
+}
+
+/** The event of the day that this car goes to, by its name; null on any other day. */
+function eventOf({ garage, car }: Chosen, today: string): string | null {
+  const on = garage.events.find(({ event: { start, end, cars } }) => {
+    const goes = cars.length === 0 || cars.includes(car.view.carId);
+    return goes && start <= today && today <= (end ?? start);
+  });
+  if (!on) return null;
+  const { name, end } = on.event;
+  return end === undefined || end === today ? name : `${name}, until ${formatDay(end)}`;
 }

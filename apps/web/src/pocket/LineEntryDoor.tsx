@@ -100,5 +100,7 @@ async function later(
       if (ask.verb === 'entry.record') await undoRecord(db, order, undoing());
       else await takeOut(db, order);
     });
-  return { at: 'device', undo };
+  // where nothing answers for pages, going on would lose even this one
+  const stay = !navigator.serviceWorker?.controller;
+  return { at: 'device', undo, stay };
 }

@@ -10,8 +10,11 @@ type Inputs = inferRouterInputs<AppRouter>['entry'];
 export type Sent =
   /** the server holds it */
   | { at: 'server'; written: Written }
-  /** this device keeps it until the server takes it; `undo` takes it back wherever it is then */
-  | { at: 'device'; undo: () => Promise<void> };
+  /**
+   * this device keeps it until the server takes it; `undo` takes it back wherever it is then; with `stay`
+   * no other page can be had now
+   */
+  | { at: 'device'; undo: () => Promise<void>; stay?: boolean };
 
 /** What a form tells once its entry is away. */
 export type Away = {

@@ -57,7 +57,7 @@ export function useSaveEntry({ view, forget, onDone }: Sending) {
     forget();
     rememberCar(garageId, carId);
     door.away({ carId, entryId, sent, undo });
-    onDone();
+    if (sent.at === 'server' || !sent.stay) onDone();
   }
 
   async function recordNew(entry: EntryInput) {

@@ -22,7 +22,7 @@ const UNITS = [
 /** All four at once; one press saves. */
 export function FastWheels({ car, begin, save, busy }: FastProps) {
   const { carId } = car.view;
-  const [before] = useState(() => lastTorque(carId));
+  const [before] = useState(() => lastTorque(carId) ?? onRecord(car));
   const [value, setValue] = useState<number | null>(before ? Number(before.text) : null);
   const [unit, setUnit] = useState<Torque['unit']>(before?.unit ?? 'nm');
   const torque = value === null ? null : { text: String(value), unit };
@@ -76,4 +76,9 @@ export function FastWheels({ car, begin, save, busy }: FastProps) {
       </div>
     </>
   );
+}
+
+/** What the wheels were last tightened to, by the log. */
+function onRecord({ last }: FastProps['car']): Torque | null {
+  return last.wheels?.kind === 'wheels' ? (last.wheels.torque ?? null) : null;
 }

@@ -41,6 +41,8 @@ export type Command = Ask & {
   tries: number;
   /** true: it was asked for and no answer came, so it may be done already */
   mayBeDone: boolean;
+  /** true: it could not be sent when it was made, so nobody is there to be asked */
+  waited: boolean;
   /** why it stays; null while it may still go */
   refusal: WhyStuck | null;
 };

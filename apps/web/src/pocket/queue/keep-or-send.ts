@@ -20,6 +20,7 @@ export async function sendStraight(
     state: 'sending',
     tries: 1,
     mayBeDone: true,
+    waited: false,
     refusal: null,
   };
   await doors.command(command, false);

@@ -37,6 +37,7 @@ export async function putInLine(
     state: 'waiting' as const,
     tries: asked.mayBeDone ? 1 : 0,
     mayBeDone: asked.mayBeDone ?? false,
+    waited: asked.mayBeDone ?? false,
     refusal: null,
   };
   const tx = db.transaction(['commands', 'photos'], 'readwrite', { durability: 'strict' });
@@ -104,6 +105,14 @@ export const markSending = (db: PocketDb, order: number) =>
 /** No answer came, or one that says nothing of the command: it waits on. */
 export const markWaiting = (db: PocketDb, order: number) =>
   change(db, order, (command) => ({ ...command, state: 'waiting' }));
+
+/** Notes of everything in the line that it could not be sent when it was made. */
+export async function markWaited(db: PocketDb): Promise<void> {
+  const tx = db.transaction('commands', 'readwrite');
+  for (const command of await tx.store.getAll())
+    if (!isStuck(command) && !command.waited) await tx.store.put({ ...command, waited: true });
+  await tx.done;
+}
 
 /** The server was asked and did not do it. */
 export const markRefused = (db: PocketDb, order: number, refusal: WhyStuck) =>
@@ -195,6 +204,7 @@ export async function undoRecord(
       state: 'waiting',
       tries: 0,
       mayBeDone: false,
+      waited: false,
       refusal: null,
     };
     await commands.add(removal as unknown as Command);
@@ -220,6 +230,9 @@ export const askInstead = (
         commandId,
         state: 'waiting',
         mayBeDone: false,
+        waited: false,
+        tries: 0,
+        madeAt: new Date().toISOString(),
         refusal: null,
       }) as Command,
   );

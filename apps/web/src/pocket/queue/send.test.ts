@@ -252,7 +252,12 @@ test('sendLine() says of what was made long ago that it waited, and of what was 
   await sendLine(db, doors, () => NOW + 1_000);
   await record('then');
   await sendLine(db, doors, () => NOW + 60_000);
-  expect(said).toEqual([false, true]);
+  await record('without signal');
+  server.signal = false;
+  await sendLine(db, doors, () => NOW);
+  server.signal = true;
+  await sendLine(db, doors, () => NOW);
+  expect(said).toEqual([false, true, true]);
 });
 
 test('putInLine() keeps no half of an entry when the phone is full', async () => {

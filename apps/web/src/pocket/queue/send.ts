@@ -6,6 +6,7 @@ import {
   markPhotoSent,
   markRefused,
   markSending,
+  markWaited,
   markWaiting,
   nextInLine,
   photosOf,
@@ -51,6 +52,17 @@ export async function sendLine(
   nowMs: () => number,
   changed: () => void = () => {},
 ): Promise<PassEnd> {
+  const end = await throughTheLine(db, doors, nowMs, changed);
+  if (end !== 'allSent') await markWaited(db);
+  return end;
+}
+
+async function throughTheLine(
+  db: PocketDb,
+  doors: Doors,
+  nowMs: () => number,
+  changed: () => void,
+): Promise<PassEnd> {
   let passedOver = false;
   let after = Number.NEGATIVE_INFINITY;
   for (;;) {
@@ -79,7 +91,8 @@ async function sendOne(
   nowMs: number,
 ): Promise<'next' | 'passOver' | 'signedOut' | 'noSignal'> {
   const { order } = command;
-  const queued = command.tries > 0 || Math.abs(nowMs - Date.parse(command.madeAt)) > AT_ONCE_MS;
+  const late = Math.abs(nowMs - Date.parse(command.madeAt)) > AT_ONCE_MS;
+  const queued = command.waited || command.tries > 0 || late;
   const marked = await markSending(db, order);
   // another tab has settled it
   if (marked === null) return 'next';

@@ -1,4 +1,5 @@
-import type { PocketSheet, SheetCar, SheetGarage } from './pocket-sheet.ts';
+import type { PocketSheet } from '@quartermark/api/client';
+import type { SheetCar, SheetGarage } from './pocket-sheet.ts';
 
 export type Chosen = { garage: SheetGarage; car: SheetCar };
 

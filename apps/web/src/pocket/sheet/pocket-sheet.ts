@@ -1,12 +1,10 @@
-import type { AppRouter, CarView, GarageView, LastValues } from '@quartermark/api/client';
-import { todayIn } from '@quartermark/engine/calendar';
+import type { AppRouter, PocketSheet } from '@quartermark/api/client';
 import type { TRPCClient } from '@trpc/client';
 import { type PocketDb, pocketDb } from '../queue/store.ts';
 import { clockAhead } from './garage-clock.ts';
 
-export type SheetCar = { view: CarView; last: LastValues };
-export type SheetGarage = { garage: GarageView; cars: SheetCar[] };
-export type PocketSheet = { at: string; garages: SheetGarage[] };
+export type SheetGarage = PocketSheet['garages'][number];
+export type SheetCar = SheetGarage['cars'][number];
 
 /** The sheet as this browser keeps it. */
 export type KeptSheet = {
@@ -36,29 +34,14 @@ export async function dropSheet(): Promise<void> {
   }
 }
 
+/** At the edge of a signal a request can hang for minutes; this is how long it may take. */
+const LIMIT_MS = 30_000;
+
 /** Asks the server for everything that can be shown and started from without it. */
 export async function fetchSheet(client: TRPCClient<AppRouter>): Promise<KeptSheet> {
   const askedMs = Date.now();
-  const sheet = await assemble(client);
+  const sheet = await client.pocket.sheet.query(undefined, {
+    signal: AbortSignal.timeout(LIMIT_MS),
+  });
   return { sheet, aheadMs: clockAhead(sheet.at, askedMs, Date.now()) };
-}
-
-async function assemble(client: TRPCClient<AppRouter>): Promise<PocketSheet> {
-  const mine = await client.garage.mine.query();
-  const garages = await Promise.all(
-    mine.map(async ({ id: garageId }) => {
-      const { garage, rows } = await client.garage.overview.query({ garageId });
-      const cars = await Promise.all(
-        rows.map(async ({ carId }) => ({
-          view: await client.car.view.query({ garageId, carId }),
-          last: await client.car.lastValues.query({ garageId, carId }),
-        })),
-      );
-      return { garage, cars };
-    }),
-  );
-  const first = garages[0]?.garage;
-  const now = new Date();
-  const same = !first || todayIn(now, first.zone) === first.today;
-  return { at: same ? now.toISOString() : `${first.today}T12:00:00.000Z`, garages };
 }

@@ -1,12 +1,13 @@
 'use client';
 
+import type { PocketSheet } from '@quartermark/api/client';
 import { useState } from 'react';
 import { Button, EmptyState } from '../../components/index.ts';
 import styles from '../Pocket.module.css';
 import type { Command } from '../queue/command.ts';
 import { keeper } from '../queue/keeper.ts';
 import { useLine } from '../queue/use-line.ts';
-import type { PocketSheet, SheetCar } from '../sheet/pocket-sheet.ts';
+import type { SheetCar } from '../sheet/pocket-sheet.ts';
 import { goTo } from '../view-of-address.ts';
 import { waitsWords } from '../WaitsLine.tsx';
 import { MendWaiting } from './MendWaiting.tsx';

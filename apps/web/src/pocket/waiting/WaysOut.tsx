@@ -40,7 +40,7 @@ function Refused({ command, car, busy, act, onMend }: WaysOutProps) {
   return (
     <Notice
       tone="alarm"
-      title="Not taken by the server."
+      title={question ? 'Not saved yet: a question first.' : 'Not taken by the server.'}
       actions={
         <>
           {question && command.verb !== 'entry.remove' ? (
@@ -52,7 +52,7 @@ function Refused({ command, car, busy, act, onMend }: WaysOutProps) {
                 } as Partial<Command>)
               }
             >
-              Save it as written
+              {question === 'looksTheSame' ? 'It happened twice, save it' : 'Save it as written'}
             </Button>
           ) : null}
           {command.verb === 'entry.remove' || car === null ? null : (
