@@ -3,9 +3,9 @@
 import { Button } from '../components/index.ts';
 
 /** Opens the browser's print dialog. */
-export function PrintPress() {
+export function PrintPress({ look = 'main' }: { look?: 'main' | 'plain' }) {
   return (
-    <Button look="main" onClick={() => window.print()}>
+    <Button look={look} onClick={() => window.print()}>
       Print
     </Button>
   );
