@@ -61,15 +61,44 @@ test('a spec sheet is written as a whole, and a stale one is a conflict', async 
   expect((await refused(write('130 N·m', 7))).code).toBe('conflict');
 });
 
-test('whoever looks on is told of the calendar, the sheets and the pieces', async () => {
-  const watching = await at.me.live.changes({ garageId: at.garageId });
-  const events = watching[Symbol.asyncIterator]();
-  expect((await events.next()).value).toEqual({ kind: 'resync' });
-  await new Promise((resolve) => setTimeout(resolve, 300));
-  await add({ name: 'News', sort: 'meet', start: '2026-09-01' });
-  let told = (await events.next()).value;
-  // the line may just have been opened, and says so first
-  while (told?.kind === 'resync') told = (await events.next()).value;
-  expect(told).toEqual({ kind: 'garage' });
-  await events.return?.();
+test('what is asked of the calendar and the sheets twice is done once and answered the same', async () => {
+  const event: EventDraft = { name: 'Twice', sort: 'meet', start: '2026-09-01' };
+  const add = { ...command(), eventId: randomUUID(), event };
+  const [first, again] = await Promise.all([at.me.event.add(add), at.me.event.add(add)]);
+  expect(again).toEqual(first);
+  const named = (await list()).filter((each) => each.event.name === 'Twice');
+  expect(named.map(({ revision }) => revision)).toEqual([1]);
+  const other = { ...add, event: { ...event, name: 'Thrice' } };
+  expect((await refused(at.me.event.add(other))).code).toBe('commandReused');
+
+  const carId = randomUUID();
+  await at.me.car.add({ ...command(), carId, car: { name: 'Sorrel 1', unit: 'km' } });
+  const write = { ...command(), carId, baseRevision: 0, sheet: { lines: [] } };
+  expect(await at.me.spec.change(write)).toEqual(await at.me.spec.change(write));
+  expect((await at.me.spec.view({ garageId: at.garageId, carId })).revision).toBe(1);
+});
+
+test('of two who write the first sheet at once, one wins and the other is shown it', async () => {
+  const carId = randomUUID();
+  await at.me.car.add({ ...command(), carId, car: { name: 'Teasel 4', unit: 'km' } });
+  const sheet = (value: string) => ({
+    lines: [{ group: 'fluids' as const, what: 'Oil', value }],
+  });
+  const tries = ['5 L', '6 L'].map((value) =>
+    at.me.spec.change({ ...command(), carId, baseRevision: 0, sheet: sheet(value) }),
+  );
+  const settled = await Promise.allSettled(tries);
+  const lost = settled.findIndex(({ status }) => status === 'rejected');
+  expect(settled.filter(({ status }) => status === 'rejected')).toHaveLength(1);
+  const { code, conflict } = await refused(tries[lost] as Promise<unknown>);
+  expect(code).toBe('conflict');
+  expect(conflict?.body).toEqual(sheet(lost === 0 ? '6 L' : '5 L'));
+  expect(conflict?.by).toBe('Ada Fern');
+});
+
+test('a sheet that is changed from a revision there never was is refused with the mend', async () => {
+  const carId = randomUUID();
+  await at.me.car.add({ ...command(), carId, car: { name: 'Marram 3', unit: 'km' } });
+  const early = { ...command(), carId, baseRevision: 3, sheet: { lines: [] } };
+  expect((await refused(at.me.spec.change(early))).message).toContain('no spec sheet yet');
 });

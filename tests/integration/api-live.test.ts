@@ -39,6 +39,62 @@ test('live.changes tells of this garage’s cars and of no other’s', async () 
   await events.return?.();
 });
 
+test('live.changes tells of the garage’s own changes once each, of no refused one and of no other’s', async () => {
+  const events = await lookOn();
+  const next = async () => (await events.next()).value;
+  const command = () => ({ garageId: at.garageId, commandId: randomUUID() });
+  const [gearId, eventId, itemId, other] = Array.from({ length: 4 }, () => randomUUID()) as [
+    string,
+    string,
+    string,
+    string,
+  ];
+  const person = { kind: 'person' as const, name: 'Odd Holm' };
+  const meet = { name: 'Meet', sort: 'meet' as const, start: '2026-07-01' };
+  const about = { id: randomUUID(), kind: 'note' as const, on: at.today, zone: 'Europe/London' };
+  const item = { name: 'Licence', limits: [{ measure: 'months' as const, value: 12 }] };
+  const changes: Record<string, () => Promise<unknown>> = {
+    'gear.add': () => at.me.gear.add({ ...command(), gearId, gear: person }),
+    'gear.change': () => at.me.gear.change({ ...command(), gearId, baseRevision: 1, gear: person }),
+    'item.add': () => at.me.item.add({ ...command(), gearId, itemId, item }),
+    'item.addMany': () =>
+      at.me.item.addMany({ ...command(), gearId, items: [{ itemId: other, item }] }),
+    'entry.record': () => at.record({ ...about, gear: gearId, note: 'Hm.' }),
+    'entry.remove': () => at.me.entry.remove({ ...command(), entryId: about.id, baseRevision: 1 }),
+    'event.add': () => at.me.event.add({ ...command(), eventId, event: meet }),
+    'event.change': () =>
+      at.me.event.change({ ...command(), eventId, baseRevision: 1, event: meet }),
+    'event.remove': () => at.me.event.remove({ ...command(), eventId, baseRevision: 2 }),
+    'spec.change': () =>
+      at.me.spec.change({
+        ...command(),
+        carId: at.carId,
+        baseRevision: 0,
+        sheet: { lines: [] },
+      }),
+    'gear.remove': () => at.me.gear.remove({ ...command(), gearId, baseRevision: 2 }),
+  };
+  for (const [verb, change] of Object.entries(changes)) {
+    await change();
+    await expect(refused(change()), `${verb} a second time`).resolves.toBeDefined();
+    await sql`select pg_notify('qm_snapshot', ${JSON.stringify({ g: randomUUID() })})`;
+    await tell(at.garageId, at.carId, 1);
+    // the refused one and the other garage's would stand between these two
+    expect([verb, await next()]).toEqual([verb, { kind: 'garage' }]);
+    expect([verb, await next()]).toEqual([verb, { kind: 'car', carId: at.carId, version: 1 }]);
+  }
+  await events.return?.();
+});
+
+test('live.changes takes half a car’s notice for none', async () => {
+  const events = await lookOn();
+  await sql`select pg_notify('qm_snapshot', ${JSON.stringify({ g: at.garageId, c: at.carId })})`;
+  await tell(at.garageId, at.carId, 4);
+  expect((await events.next()).value).toEqual({ kind: 'car', carId: at.carId, version: 4 });
+  expect(at.logged.map(({ message }) => message)).toContain('a live notice could not be read');
+  await events.return?.();
+});
+
 test('live.changes says resync when the line to the database was down', async () => {
   const events = await lookOn();
   const [cut] = await sql`

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { EntryDraft } from '@quartermark/engine/log';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type Caller, cookieOf, type Home, home, PASSWORD, refused } from '../support/api-house.ts';
 import { signUpMember } from '../support/api-stranger.ts';
@@ -181,6 +182,51 @@ test('entry.some in one’s own garage leaves out another garage’s entry as on
   expect(await ask(randomUUID())).toEqual([]);
 });
 
+test.each(['gear', 'component', 'tyreSet', 'resolvedBy', 'event', 'notice', 'items'])(
+  'an entry of one’s own that names another garage’s %s is told what it is told of none',
+  async (field) => {
+    const ask = (id: string) => {
+      const { garageId, carId } = own;
+      const base = {
+        ...note(carId),
+        note: undefined,
+        ...naming(field, id),
+      } as unknown as EntryDraft;
+      return refused(stranger.entry.record({ ...command(garageId), entry: base }));
+    };
+    const { itemId, entryId, gearId, eventId } = theirs;
+    const [theirOwn] = {
+      event: [eventId],
+      items: [itemId],
+      resolvedBy: [entryId],
+      notice: [entryId],
+    }[field] ?? [gearId];
+    const none = randomUUID();
+    const [real, unreal] = [await ask(theirOwn ?? gearId), await ask(none)];
+    // the message may repeat what was sent, and nothing else
+    const plain = (refusal: unknown, id: string) => JSON.stringify(refusal).replaceAll(id, 'ID');
+    expect(plain(real, theirOwn ?? gearId)).toBe(plain(unreal, none));
+  },
+);
+
+function naming(field: string, id: string): Record<string, unknown> {
+  switch (field) {
+    case 'component':
+      return { kind: 'fit', component: id, change: 'on' };
+    case 'tyreSet':
+    case 'event':
+      return { kind: 'session', use: 'circuit', [field]: id };
+    case 'resolvedBy':
+      return { kind: 'finding', what: 'x', severity: 'watch', resolvedBy: id };
+    case 'notice':
+      return { kind: 'answer', notice: id, answer: 'x' };
+    case 'items':
+      return { kind: 'service', items: [id] };
+    default:
+      return { kind: 'note', note: 'Hm.', gear: id };
+  }
+}
+
 test('every procedure of the api is asked as a stranger', () => {
   const made = Object.keys(at.api.appRouter._def.procedures);
   // of oneself, of a new thing, or open to anyone
@@ -199,9 +245,23 @@ test('the same ids can be used in two garages, and neither learns of the other',
   });
   await stranger.item.add({ ...command(garageId), carId: at.carId, itemId: theirs.itemId, item });
   await stranger.entry.record({ ...command(garageId), entry: note(at.carId, theirs.entryId) });
+  const { gearId, eventId } = theirs;
+  await stranger.gear.add({ ...command(garageId), gearId, gear: { ...gear, name: 'Twin' } });
+  await stranger.event.add({ ...command(garageId), eventId, event: { ...event, name: 'Twin' } });
+  await stranger.spec.change({
+    ...command(garageId),
+    carId: at.carId,
+    baseRevision: 0,
+    sheet: { lines: [{ group: 'other', what: 'Twin', value: '1' }] },
+  });
   expect((await at.me.car.view({ garageId: at.garageId, carId: at.carId })).car.name).toBe(
     'Brindle 2',
   );
+  const here = { garageId: at.garageId };
+  expect((await at.me.gear.view({ ...here, gearId })).row.gear.name).toBe('Somebody');
+  expect((await at.me.gear.list(here)).rows.map((row) => row.gear.name)).toEqual(['Somebody']);
+  expect((await at.me.event.list(here)).events.map((row) => row.event.name)).toEqual(['Meet']);
+  expect((await at.me.spec.view({ ...here, carId: at.carId })).revision).toBe(0);
   const mine = await at.me.entry.one({ garageId: at.garageId, entryId: theirs.entryId });
   expect(mine.entry.note).toBe('Private.');
 });

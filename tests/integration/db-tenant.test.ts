@@ -31,7 +31,14 @@ const GUARDED = [
   schema.snapshot,
   schema.snapshotDetail,
   schema.failure,
+  schema.gear,
+  schema.photo,
+  schema.event,
+  schema.spec,
 ] as const;
+
+/** What the worker has no use for. */
+const CLOSED_TO_JOB = ['entry_revision', 'command', 'photo', 'spec'];
 
 let database: FreshDatabase;
 let app: Db;
@@ -105,7 +112,7 @@ test('without a garage no role sees a row of any garage table', async () => {
         .from(table)
         .then(([row]) => row?.rows)
         .catch((error: Error) => (error.cause as Error).message);
-      const closedToJob = ['entry_revision', 'command'].includes(name) && db === job;
+      const closedToJob = CLOSED_TO_JOB.includes(name) && db === job;
       expect([name, seen]).toEqual([name, closedToJob ? `permission denied for table ${name}` : 0]);
     }
   }
@@ -140,6 +147,12 @@ test('the job role reads inputs and writes answers, and never a person’s recor
       withGarage(db, JOB, mine.id, (tx) => tx.update(schema.item).set({ position: 9 })),
     garage: (db: Db) =>
       withGarage(db, JOB, mine.id, (tx) => tx.update(schema.garage).set({ name: 'x' })),
+    gear: (db: Db) =>
+      withGarage(db, JOB, mine.id, (tx) => tx.update(schema.gear).set({ revision: 9 })),
+    event: (db: Db) =>
+      withGarage(db, JOB, mine.id, (tx) => tx.update(schema.event).set({ revision: 9 })),
+    spec: (db: Db) => withGarage(db, JOB, mine.id, (tx) => tx.select().from(schema.spec)),
+    photo: (db: Db) => withGarage(db, JOB, mine.id, (tx) => tx.select().from(schema.photo)),
     user: (db: Db) => db.orm.select().from(schema.user),
     setup: (db: Db) => db.orm.select().from(schema.setup),
   };
@@ -154,6 +167,12 @@ test('the app role cannot write an answer, nor take a recorded body back', async
   expect(await refusal(revision)).toBe('permission denied for table entry_revision');
   const command = mine.inside((tx) => tx.delete(schema.command));
   expect(await refusal(command)).toBe('permission denied for table command');
+  for (const table of [schema.gear, schema.event, schema.spec]) {
+    const gone = mine.inside((tx) => tx.delete(table));
+    expect(await refusal(gone)).toBe(`permission denied for table ${getTableConfig(table).name}`);
+  }
+  const photo = mine.inside((tx) => tx.update(schema.photo).set({ type: 'x' }));
+  expect(await refusal(photo)).toBe('permission denied for table photo');
 });
 
 test('the same ids may be used in two garages, and each finds its own', async () => {
