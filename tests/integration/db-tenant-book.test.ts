@@ -13,6 +13,8 @@ import {
   type Tx,
 } from '@quartermark/db';
 import { carInput, eventInput } from '@quartermark/engine/log';
+import { sql } from 'drizzle-orm';
+import { getTableConfig } from 'drizzle-orm/pg-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type FreshDatabase, freshDatabase } from '../support/database.ts';
 import { JobsGarage } from '../support/jobs-garage.ts';
@@ -38,10 +40,10 @@ afterAll(async () => {
   await database.drop();
 });
 
-/** A row of each later table that says it is the other garage's. */
-function strangeRows(): Record<string, (tx: Tx) => PromiseLike<unknown>> {
+/** Writes a row of each table that says it is a garage's. */
+function rowsOf(garageId: string, carId: string): Record<string, (tx: Tx) => PromiseLike<unknown>> {
   const at = new Date('2026-03-10T10:00:00Z');
-  const row = { garageId: other.id, id: randomUUID() };
+  const row = { garageId, id: randomUUID() };
   const changed = { changedAt: at, changedBy: mine.userId };
   const picture = new Uint8Array([1]);
   return {
@@ -54,9 +56,7 @@ function strangeRows(): Record<string, (tx: Tx) => PromiseLike<unknown>> {
         .insert(schema.event)
         .values({ ...row, ...changed, body: MEET, startOn: MEET.start, endOn: MEET.start }),
     spec: (tx) =>
-      tx
-        .insert(schema.spec)
-        .values({ garageId: other.id, carId: otherCar, ...changed, body: { lines: [] } }),
+      tx.insert(schema.spec).values({ garageId, carId, ...changed, body: { lines: [] } }),
     photo: (tx) =>
       tx.insert(schema.photo).values({
         ...row,
@@ -72,13 +72,29 @@ function strangeRows(): Record<string, (tx: Tx) => PromiseLike<unknown>> {
 }
 
 test('a piece, an event, a sheet and a photo cannot be written into another garage', async () => {
-  for (const [name, put] of Object.entries(strangeRows()))
+  for (const [name, put] of Object.entries(rowsOf(other.id, otherCar)))
     await expect(
       mine.inside(async (tx) => put(tx)),
       name,
     ).rejects.toMatchObject({
       cause: { message: `new row violates row-level security policy for table "${name}"` },
     });
+});
+
+test('rows that are there are seen from their own garage alone', async () => {
+  for (const put of Object.values(rowsOf(other.id, otherCar)))
+    await other.inside(async (tx) => put(tx));
+  for (const table of [schema.gear, schema.event, schema.spec, schema.photo]) {
+    const count = (from: Pick<Tx, 'select'>) =>
+      from
+        .select({ rows: sql<number>`count(*)::int` })
+        .from(table)
+        .then(([row]) => row?.rows);
+    const { name } = getTableConfig(table);
+    expect([name, await other.inside(count)]).toEqual([name, 1]);
+    expect([name, await mine.inside(count)]).toEqual([name, 0]);
+    expect([name, await count(app.orm)]).toEqual([name, 0]);
+  }
 });
 
 test('pieces, events and spec sheets of two garages bear the same ids, and each finds its own', async () => {

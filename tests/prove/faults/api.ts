@@ -2,6 +2,7 @@ import type { Fault } from '../fault.ts';
 
 const API = 'packages/api/src';
 const entries = 'tests/integration/api-entries.test.ts';
+const gearLog = 'tests/integration/api-gear-log.test.ts';
 const live = 'tests/integration/api-live.test.ts';
 const setup = 'tests/integration/api-setup.test.ts';
 
@@ -112,8 +113,8 @@ export const apiFaults: Fault[] = [
     edits: [
       {
         file: `${API}/live/hub.ts`,
-        find: '      if (queue.garageId === g) push(queue',
-        replace: '      if (g) push(queue',
+        find: 'if (queue.garageId === told.g) push(queue',
+        replace: 'if (told.g) push(queue',
       },
     ],
     test: {
@@ -133,6 +134,58 @@ export const apiFaults: Fault[] = [
     test: {
       file: `${API}/read-capped.test.ts`,
       name: 'readCapped() stops reading a stream that states no length as soon as it is too large',
+    },
+  },
+  {
+    name: 'a set goes on a second car without a word',
+    edits: [
+      {
+        file: `${API}/entry/check-gear.ts`,
+        find: '  if (problem === null) return;',
+        replace: '  if (problem?.car !== undefined) return;\n  if (problem === null) return;',
+      },
+    ],
+    test: {
+      file: 'tests/integration/api-gear.test.ts',
+      name: 'of two phones that fit one set at the same time, one is told that it is on already',
+    },
+  },
+  {
+    name: 'one book that cannot be read takes every part with it',
+    edits: [
+      {
+        file: `${API}/gear/car-books.ts`,
+        find: '    if (error instanceof UnreadableBook) return { problem: error.message };\n',
+        replace: '',
+      },
+    ],
+    test: {
+      file: gearLog,
+      name: 'a book that cannot be read leaves its parts without figures and the others with theirs',
+    },
+  },
+  {
+    name: 'a finding of one car is answered from another',
+    edits: [
+      { file: `${API}/entry/check-named.ts`, find: '  if (!same)\n', replace: '  if (false)\n' },
+    ],
+    test: {
+      file: 'tests/integration/api-answers.test.ts',
+      name: 'an answer names a finding or an incident of its own car or piece',
+    },
+  },
+  {
+    name: 'nobody is told of a change beside the cars',
+    edits: [
+      {
+        file: `${API}/command/raise-of.ts`,
+        find: '  await tellGarage(writing.tx, writing.garage.id);\n',
+        replace: '',
+      },
+    ],
+    test: {
+      file: live,
+      name: 'live.changes tells of the garage’s own changes once each, of no refused one and of no other’s',
     },
   },
 ];

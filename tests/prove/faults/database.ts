@@ -85,4 +85,32 @@ export const databaseFaults: Fault[] = [
       name: 'amendEntry() lets one of two through who change the same revision at once',
     },
   },
+  {
+    name: 'the tables of the whole book stand open',
+    edits: [
+      {
+        file: 'packages/db/migrations/0002_whole_book.sql',
+        find: `execute format('alter table %I enable row level security', t);`,
+        replace: 'null;',
+      },
+    ],
+    test: {
+      file: 'tests/integration/db-tenant-book.test.ts',
+      name: 'rows that are there are seen from their own garage alone',
+    },
+  },
+  {
+    name: 'a first spec sheet is written over another first one',
+    edits: [
+      {
+        file: `${DB}/specs/spec.ts`,
+        find: '.onConflictDoNothing()',
+        replace: '.onConflictDoUpdate({ target: [spec.garageId, spec.carId], set: changed })',
+      },
+    ],
+    test: {
+      file: 'tests/integration/api-calendar.test.ts',
+      name: 'of two who write the first sheet at once, one wins and the other is shown it',
+    },
+  },
 ];

@@ -27,6 +27,8 @@ export function LiveLine({ garageId }: { garageId: string }) {
     anew(trpc.gear.pathKey());
     anew(trpc.event.pathKey());
     anew(trpc.spec.pathKey());
+    anew(trpc.finding.pathKey());
+    anew(trpc.people.pathKey());
   };
   const everything = () => {
     besideTheCars();
@@ -44,7 +46,8 @@ export function LiveLine({ garageId }: { garageId: string }) {
           if (event.kind === 'resync') return everything();
           besideTheCars();
           anew(trpc.entry.pathKey());
-          if (event.kind === 'garage') return;
+          // a car's page shows the parts that are on it
+          if (event.kind === 'garage') return anew(trpc.car.pathKey());
           const { carId } = event;
           anew(trpc.garage.overview.pathKey());
           anew(trpc.car.view.queryKey({ garageId, carId }));
