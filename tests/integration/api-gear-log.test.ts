@@ -174,15 +174,19 @@ test('an entry of its own that cannot be read leaves a piece without figures and
 
 /** Leaves an entry as a later schema would not take it. */
 async function spoil(entryId: string): Promise<void> {
-  const db: Db = connect(at.database.appUrl, { max: 1 });
-  const userId = await ownerId(db);
+  const db = connect(at.database.appUrl, { max: 1 });
   const { entry } = schema;
-  await withGarage(db, { kind: 'user', userId }, at.garageId, (tx) =>
-    tx
-      .update(entry)
-      .set({ body: sql`${entry.body} - 'zone'` })
-      .where(and(eq(entry.garageId, at.garageId), eq(entry.id, entryId))),
-  ).finally(() => db.close());
+  try {
+    const userId = await ownerId(db);
+    await withGarage(db, { kind: 'user', userId }, at.garageId, (tx) =>
+      tx
+        .update(entry)
+        .set({ body: sql`${entry.body} - 'zone'` })
+        .where(and(eq(entry.garageId, at.garageId), eq(entry.id, entryId))),
+    );
+  } finally {
+    await db.close();
+  }
 }
 
 async function ownerId(db: Db): Promise<string> {

@@ -38,29 +38,25 @@ function named(entry: EntryInput): Named[] {
   });
   const many = (field: string, ids: readonly string[] | undefined, what: string): Named[] =>
     (ids ?? []).map((id, index) => ({ path: [field, index], id, what }));
-  const ofAll = [
+  return [
     one('id', entry.id, 'the entry, made by the form'),
     one('car', entry.car, 'a car of this garage'),
     one('gear', entry.gear, 'a set, tool or person of this garage'),
     ...many('photos', entry.photos, 'a photo of this garage'),
+    ...(entry.kind === 'fit' || entry.kind === 'measure'
+      ? [one('component', entry.component, 'a component of this garage')]
+      : []),
+    ...(entry.kind === 'session'
+      ? [
+          one('tyreSet', entry.tyreSet, 'a tyre set of this garage'),
+          one('event', entry.event, 'an event of this garage'),
+        ]
+      : []),
+    ...(entry.kind === 'finding'
+      ? [one('resolvedBy', entry.resolvedBy, 'the entry that dealt with it')]
+      : []),
+    ...(entry.kind === 'service' ? many('items', entry.items, 'a service item of this car') : []),
   ];
-  switch (entry.kind) {
-    case 'fit':
-    case 'measure':
-      return [...ofAll, one('component', entry.component, 'a component of this garage')];
-    case 'session':
-      return [
-        ...ofAll,
-        one('tyreSet', entry.tyreSet, 'a tyre set of this garage'),
-        one('event', entry.event, 'an event of this garage'),
-      ];
-    case 'finding':
-      return [...ofAll, one('resolvedBy', entry.resolvedBy, 'the entry that dealt with it')];
-    case 'service':
-      return [...ofAll, ...many('items', entry.items, 'a service item of this car')];
-    default:
-      return ofAll;
-  }
 }
 
 /** An entry whose ids are those of this house: UUIDs that the client made. */
