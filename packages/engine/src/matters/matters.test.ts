@@ -1,8 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { analyseBook } from '../index.ts';
 import { type BookDraft, book, type EntryDraft } from '../log/index.ts';
-import { stopOf } from './index.ts';
 
 type Bare<T> = T extends unknown ? Omit<T, 'id' | 'zone' | 'car'> : never;
 type Line = Bare<EntryDraft> & { id?: string; removed?: boolean; revision?: number };
@@ -241,57 +239,5 @@ describe('overrule()', () => {
     const done = (on: string): Line => ({ kind: 'service', on, items: ['cabin'] });
     expect(item([done('2026-05-31')], 'cabin')[1]).toBe('asked');
     expect(item([done('2026-06-01')], 'cabin')).toEqual([null, null, undefined]);
-  });
-});
-
-const anyLine: fc.Arbitrary<Line> = fc.oneof(
-  fc.record({
-    kind: fc.constant('wheels' as const),
-    on: fc.constantFrom('2026-05-01', '2026-06-01'),
-    change: fc.constantFrom('off' as const, 'torqued' as const, 'rechecked' as const),
-  }),
-  fc.record({
-    kind: fc.constant('incident' as const),
-    on: fc.constantFrom('2026-05-01', '2026-06-01'),
-    what: fc.constantFrom('off' as const, 'softPedal' as const),
-  }),
-  fc.record({
-    kind: fc.constant('answer' as const),
-    on: fc.constantFrom('2026-05-02', '2026-06-02'),
-    notice: fc.constantFrom('e0', 'e1', 'e2', 'e3'),
-    answer: fc.constant('Looked at'),
-  }),
-  fc.record({
-    kind: fc.constant('handover' as const),
-    on: fc.constantFrom('2026-05-02', '2026-06-02'),
-    what: fc.constantFrom('lent' as const, 'returned' as const, 'sold' as const),
-  }),
-);
-
-describe('mattersOf()', () => {
-  test('mattersOf() gives the same answer in whatever order the entries stand', () => {
-    fc.assert(
-      fc.property(
-        fc.array(anyLine, { maxLength: 12 }),
-        fc.infiniteStream(fc.nat()),
-        (lines, keys) => {
-          const made = bookOf(lines);
-          const shuffled = made.entries
-            .map((entry) => ({ entry, key: keys.next().value as number }))
-            .sort((a, b) => a.key - b.key)
-            .map(({ entry }) => entry);
-          expect(analyseBook({ ...made, entries: shuffled })).toEqual(analyseBook(made));
-        },
-      ),
-    );
-  });
-
-  test('stopOf() never lets a car be driven past an open do-not-drive finding', () => {
-    fc.assert(
-      fc.property(fc.array(anyLine, { maxLength: 12 }), (lines) => {
-        const { status, matters } = ask([...lines, { ...hose, id: 'hose' }]);
-        expect(stopOf(status, matters)).toBe('doNotDrive');
-      }),
-    );
   });
 });
