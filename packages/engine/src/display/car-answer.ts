@@ -54,7 +54,10 @@ function laidUpSentences(analysis: Analysis, told: Told[]): string[] {
 }
 
 function firstToRunOut(told: Told[]): string[] {
-  const next = told.find(({ words }) => words.mark === 'noDate' || words.mark === 'inLimits');
+  const next = told.find(
+    ({ words, result }) =>
+      (words.mark === 'noDate' || words.mark === 'inLimits') && result.reasonCode !== 'doneOnce',
+  );
   if (next === undefined) return [];
   const { name, words } = next;
   const said = words.mark === 'noDate' ? words.word : words.detail;
@@ -102,9 +105,12 @@ export function carSentences(analysis: Analysis, car: CarFacts): string[] {
   const stop = stopSentences(analysis, car.unit);
   if (gone !== null && analysis.status === 'sold') return [gone, ...stop];
   const first = gone === null ? stop : [...stop, gone];
+  const open = openSentences(analysis, car.unit);
   if (analysis.items.length === 0)
     return [
       ...first,
+      ...laidUpSentences(analysis, []),
+      ...open,
       'Nothing is watched on this car yet.',
       'Add an item, such as engine oil, with its limits from the manual and the day it was last done.',
     ];
@@ -113,7 +119,7 @@ export function carSentences(analysis: Analysis, car: CarFacts): string[] {
   return [
     ...first,
     ...laidUpSentences(analysis, told),
-    ...openSentences(analysis, car.unit),
+    ...open,
     ...sentences(marked('overdue'), 'overdue'),
     ...sentences(marked('dueSoon'), 'due soon'),
     ...atLeastSentences(marked('atLeast').slice(0, 2)),

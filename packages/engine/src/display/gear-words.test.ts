@@ -222,7 +222,7 @@ describe('gearAnswer()', () => {
 test('gearAnswer() names what made an item due at once, not its day', () => {
   const asked: ItemDraft = { ...yearly('2026-02-02'), dueSince: '2026-06-01' };
   expect(gearAnswer(facts(wrench, [], [asked]))).toBe(
-    'Torque wrench: calibration overdue, you said: treat as due now.',
+    'Torque wrench: calibration overdue, you said to treat it as due now.',
   );
 });
 

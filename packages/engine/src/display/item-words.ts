@@ -102,7 +102,7 @@ function noDate(of: Spoken | null): ItemWords {
 
 /** Why an item is due whatever its limits say; null where the limits decide. */
 function dueAtOnce({ reasonCode, cause }: LaneItem): string | null {
-  if (reasonCode === 'asked') return 'you said: treat as due now';
+  if (reasonCode === 'asked') return 'you said to treat it as due now';
   return reasonCode === 'trigger' && cause ? causeWords(cause) : null;
 }
 
