@@ -26,6 +26,19 @@ test('run() prints one document with sorted keys, indented by two', () => {
   );
 });
 
+test('run() says of a book what stands open and where the car stands, of other shapes it cannot', () => {
+  const book = JSON.parse(run([example('log-1')], fromDisk).stdout);
+  expect(book.status).toBe('inUse');
+  expect(book.matters.findings).toMatchObject([{ entry: 'e21', severity: 'beforeHardUse' }]);
+  expect(book.matters).toMatchObject({
+    incidents: [],
+    wheels: { state: 'recheckDue', entry: 'e17', sinceSessions: 2 },
+    wakeSteps: [],
+  });
+  const due = JSON.parse(run([example('due-1')], fromDisk).stdout);
+  expect(Object.keys(due)).not.toEqual(expect.arrayContaining(['matters']));
+});
+
 test('run() adds the history where it is asked for, wherever the option stands', () => {
   const args = [example('due-1'), '--history'];
   expect(JSON.parse(run(args, fromDisk).stdout).history.odometer).toHaveLength(4);

@@ -3,6 +3,7 @@ import type { Fault } from '../fault.ts';
 const WEAR = 'packages/engine/src/wear';
 const HISTORY = 'packages/engine/src/history';
 const LOG = 'packages/engine/src/log';
+const MATTERS = 'packages/engine/src/matters';
 const GEAR = 'packages/engine/src/gear';
 const LIBRARY = 'packages/engine/src/library';
 const wears = `${WEAR}/analyse-case.test.ts`;
@@ -241,6 +242,77 @@ export const engineFaults: Fault[] = [
     test: {
       file: 'tests/reference/tyres.test.ts',
       name: 'readDateCode() reads or refuses 5319 as 49 CFR 574.5 has it',
+    },
+  },
+  {
+    name: 'an answer of tomorrow closes a do-not-drive finding today',
+    edits: [
+      {
+        file: `${MATTERS}/find-open.ts`,
+        find: 'keptEntries(entries, asOf).flatMap(',
+        replace: 'keptEntries(entries, addDays(asOf, 1)).flatMap(',
+      },
+    ],
+    test: {
+      file: `${MATTERS}/matters.test.ts`,
+      name: 'findOpen() findOpen() leaves out what was answered, resolved or removed, and not what will be',
+    },
+  },
+  {
+    name: 'a lesser stop hides a do-not-drive finding',
+    edits: [
+      {
+        file: `${MATTERS}/car-status.ts`,
+        find: "if (findings.some(({ severity }) => severity === 'doNotDrive')) return 'doNotDrive';\n  if (incidents.length > 0) return 'incident';",
+        replace:
+          "if (incidents.length > 0) return 'incident';\n  if (findings.some(({ severity }) => severity === 'doNotDrive')) return 'doNotDrive';",
+      },
+    ],
+    test: {
+      file: `${MATTERS}/matters.properties.test.ts`,
+      name: 'analyseBook() on logs of any kind stopOf() says do not drive whatever else is in the log',
+    },
+  },
+  {
+    name: 'a re-check of wheels that were off counts as checked again',
+    edits: [
+      {
+        file: `${MATTERS}/wheel-corners.ts`,
+        find: "return change === 'rechecked' && !torqued ? 'torqued' : change;",
+        replace: 'return torqued ? change : change;',
+      },
+    ],
+    test: {
+      file: `${MATTERS}/wheels-state.test.ts`,
+      name: 'wheelsState() wheelsState() takes a re-check of wheels that were off as their torque, to be checked again',
+    },
+  },
+  {
+    name: 'the days of an interval after the wheels were torqued do not count',
+    edits: [
+      {
+        file: `${MATTERS}/use-since.ts`,
+        find: 'position > place || (position === place && day > mark.day)',
+        replace: 'position > place || (position === place && day > mark.day + 1e6)',
+      },
+    ],
+    test: {
+      file: `${MATTERS}/wheels-state.test.ts`,
+      name: 'wheelsState() wheelsState() counts the days of an interval between two readings that come after',
+    },
+  },
+  {
+    name: 'a service before what happened makes its item good again',
+    edits: [
+      {
+        file: `${WEAR}/due-at-once.ts`,
+        find: 'mark.day <= asOfDay && placeOfMark(timeline, mark) > since',
+        replace: 'mark.day <= asOfDay && since < 0',
+      },
+    ],
+    test: {
+      file: `${WEAR}/due-at-once.test.ts`,
+      name: 'overrule() by the order of the log overrule() lets the one recorded later decide where neither has a time',
     },
   },
 ];

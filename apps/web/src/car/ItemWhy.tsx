@@ -1,5 +1,10 @@
 import { type ItemResult, isAmountLimit } from '@quartermark/engine';
-import { hardUseSentence, limitsWords, whySentence } from '@quartermark/engine/display';
+import {
+  dueAtOnceSentence,
+  hardUseSentence,
+  limitsWords,
+  whySentence,
+} from '@quartermark/engine/display';
 import { Why } from '../components/index.ts';
 import type { Owned } from '../items/owned.ts';
 import { betterWords } from './better-words.ts';
@@ -33,14 +38,17 @@ export function ItemWhy({ row, owned }: ItemWhyProps) {
 type LimitsProps = { row: WatchedItem; result: ItemResult; unit: 'km' | 'mi' };
 
 function Limits({ row: { item }, result, unit }: LimitsProps) {
+  const atOnce = dueAtOnceSentence(result);
+  const over = result.reasonCode === 'doneOnce';
   return (
     <>
-      {result.limits.map((limit) => (
+      {atOnce === null ? null : <p>{atOnce}</p>}
+      {(over ? [] : result.limits).map((limit) => (
         <p key={`${limit.measure}:${limit.severe}`}>
           {whySentence(limit, { service: result.service, item, unit })}
         </p>
       ))}
-      {result.severe && item.severe ? (
+      {result.severe && item.severe && !over ? (
         <p>{hardUseSentence(result.severe, item.severe, unit)}</p>
       ) : null}
     </>
