@@ -1,22 +1,15 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import { Controller } from 'react-hook-form';
+import { Controller, type FieldPathByValue } from 'react-hook-form';
 import { type Option, QuantityField } from '../components/index.ts';
 import { errorAt, type PartProps } from './parts.ts';
+import type { RecordFields } from './record-fields.ts';
+import type { TypedText } from './typed.ts';
 
 type QuantityProps = PartProps & {
   /** in the form */
-  name:
-    | 'odometer'
-    | 'fuel.volume'
-    | 'oilTopUp.volume'
-    | 'oilChange.filled'
-    | 'oilChange.drained'
-    | 'drive.distance'
-    | 'session.distance'
-    | 'session.oilTempPeak'
-    | 'session.coolantTempPeak';
+  name: FieldPathByValue<RecordFields, TypedText>;
   /** in the entry */
   path: string;
   label: string;

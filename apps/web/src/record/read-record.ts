@@ -1,15 +1,15 @@
-import { type EntryInput, entryInput } from '@quartermark/engine/log';
+import { type EntryInput, type EntryKind, entryInput } from '@quartermark/engine/log';
 import type { z } from 'zod';
-import { type Members, type Problems, quantity, READ_OWN, text } from './read-own.ts';
+import { READ_OWN } from './read-own.ts';
 import type { RecordFields } from './record-fields.ts';
-import type { FormKind } from './record-kinds.ts';
+import { type Members, type Problems, quantity, type Reading, some, text } from './typed.ts';
 
 /** What a form writes. */
 export type Writes = {
   /** the entry that is amended; null for a new one */
   base: EntryInput | null;
   /** what a new one begins with */
-  fresh: { kind: FormKind; car: string; zone: string };
+  fresh: { kind: EntryKind; zone: string; car?: string; gear?: string };
 };
 
 export type ReadRecord = { entry: EntryInput } | { problems: Problems };
@@ -22,27 +22,35 @@ export type ReadRecord = { entry: EntryInput } | { problems: Problems };
 export function readRecord(fields: RecordFields, writes: Writes): ReadRecord {
   const problems: Problems = {};
   const { base, fresh } = writes;
+  const reading: Reading = { base, problems, places: {} };
   const members: Members = {
     ...(base ?? { ...fresh, id: fields.entryId }),
-    ...READ_OWN[fresh.kind](fields, base, problems),
+    ...READ_OWN[fresh.kind](fields, reading),
     on: fields.on,
     time: text(fields.time),
     dayOrder: fields.time === '' ? text(fields.dayOrder) : undefined,
     odometer: quantity(fields.odometer),
     driver: text(fields.driver),
     note: fields.note.trim() === '' ? undefined : fields.note,
+    photos: some(fields.photos),
   };
   if (fields.on === '') problems.on = 'Give the day on which it happened.';
   const read = entryInput.safeParse(withoutGaps(members));
   if (read.success && Object.keys(problems).length === 0) return { entry: read.data };
   for (const issue of read.error?.issues ?? []) {
-    const path = issue.path.map(String).join('.');
+    const path = inForm(issue.path, reading.places);
     // the first that was found of a field is the one to mend
     if (!Object.keys(problems).some((found) => found === path || found.startsWith(`${path}.`)))
       problems[path] ??= sentence(issue);
   }
   const named = Object.entries(problems).map(([path, message]) => [`entry.${path}`, message]);
   return { problems: Object.fromEntries(named) };
+}
+
+/** A path of the entry as one of the form, whose lists have empty rows besides. */
+function inForm([list, row, ...rest]: readonly PropertyKey[], places: Reading['places']): string {
+  const at = typeof row === 'number' ? (places[String(list)]?.[row] ?? row) : row;
+  return [list, at, ...rest].filter((part) => part !== undefined).map(String).join('.');
 }
 
 /** Without the members that are undefined, at every depth. */

@@ -1,25 +1,40 @@
-import type { LastValues } from '@quartermark/api/client';
-import type { EntryInput, EntryOf, ReadingCondition } from '@quartermark/engine/log';
-import { type ZoneField, zoneOf } from './zones.ts';
+import type { EntryInput } from '@quartermark/engine/log';
+import { type AnswerFields, answerFields, emptyAnswer } from './kinds/answer/fields.ts';
+import { type DriveFields, driveFields, emptyDrive } from './kinds/drive/fields.ts';
+import { emptyFinding, type FindingFields, findingFields } from './kinds/finding/fields.ts';
+import { emptyFit, type FitFields, fitFields } from './kinds/fit/fields.ts';
+import { emptyFluid, type FluidFields, fluidFields } from './kinds/fluid/fields.ts';
+import { emptyFuel, type FuelFields, fuelFields } from './kinds/fuel/fields.ts';
+import { emptyHandover, type HandoverFields, handoverFields } from './kinds/handover/fields.ts';
+import { emptyIncident, type IncidentFields, incidentFields } from './kinds/incident/fields.ts';
+import {
+  emptyInspection,
+  type InspectionFields,
+  inspectionFields,
+} from './kinds/inspection/fields.ts';
+import { emptyLabReport, type LabReportFields, labReportFields } from './kinds/lab-report/fields.ts';
+import { emptyLayUp, type LayUpFields, layUpFields } from './kinds/lay-up/fields.ts';
+import { emptyMeasure, type MeasureFields, measureFields } from './kinds/measure/fields.ts';
+import {
+  emptyMeterReplaced,
+  type MeterReplacedFields,
+  meterReplacedFields,
+} from './kinds/meter-replaced/fields.ts';
+import { emptyOdometer, type OdometerFields, odometerFields } from './kinds/odometer/fields.ts';
+import { emptyOilChange, type OilChangeFields, oilChangeFields } from './kinds/oil-change/fields.ts';
+import { emptyOilCheck, type OilCheckFields, oilCheckFields } from './kinds/oil-check/fields.ts';
+import { emptyOilTopUp, type OilTopUpFields, oilTopUpFields } from './kinds/oil-top-up/fields.ts';
+import { emptyRepair, type RepairFields, repairFields } from './kinds/repair/fields.ts';
+import { emptyService, type ServiceFields, serviceFields } from './kinds/service/fields.ts';
+import { emptySession, type SessionFields, sessionFields } from './kinds/session/fields.ts';
+import { emptyStrip, type StripFields, stripFields } from './kinds/strip/fields.ts';
+import { emptyWakeUp, type WakeUpFields, wakeUpFields } from './kinds/wake-up/fields.ts';
+import { emptyWheels, type WheelsFields, wheelsFields } from './kinds/wheels/fields.ts';
+import type { Start } from './start.ts';
+import type { TypedText } from './typed.ts';
 
-/** As typed; the schema judges both when the entry is read. */
-export type TypedText = { text: string; unit: string };
-
-export type ConditionFields = { state: ReadingCondition['state'] | ''; minutes: string };
-export type ProductFields = { product: string; grade: string; approval: string };
-export type PassFields = {
-  lane: '' | 'left' | 'right';
-  reactionS: string;
-  at60ftS: string;
-  at8thS: string;
-  at8thKmh: string;
-  at4thS: string;
-  at4thKmh: string;
-  dialInS: string;
-};
-
-/** What a form holds: everything as typed. Only the part of the kind that is written is read. */
-export type RecordFields = {
+/** What the form of every kind holds. */
+type CommonFields = {
   /** made once, so that sending again after no answer cannot write it twice */
   entryId: string;
   /** revision the fields were taken from; 0 for a new entry */
@@ -30,82 +45,46 @@ export type RecordFields = {
   odometer: TypedText;
   driver: string;
   note: string;
-  reading: { hourMeter: string };
-  fuel: { volume: TypedText; full: boolean; octane: string; price: string };
-  oilCheck: { level: ZoneField; condition: ConditionFields };
-  oilTopUp: ProductFields & {
-    volume: TypedText;
-    toMax: boolean;
-    before: ZoneField;
-    after: ZoneField;
-  };
-  oilChange: ProductFields & {
-    filled: TypedText;
-    drained: TypedText;
-    filter: '' | 'renewed' | 'kept';
-    after: ZoneField;
-  };
-  drive: { use: 'road' | 'touring'; distance: TypedText; until: string };
-  session: {
-    use: 'circuit' | 'autocross';
-    sessions: number | null;
-    distance: TypedText;
-    hours: string;
-    laps: string;
-    venue: string;
-    oilTempPeak: TypedText;
-    coolantTempPeak: TypedText;
-    remarks: string;
-  };
-  strip: {
-    passes: number | null;
-    launches: string;
-    venue: string;
-    weather: string;
-    details: PassFields[];
-  };
-  service: {
-    items: string[];
-    parts: string;
-    byWhom: string;
-    cost: string;
-    hourMeter: string;
-    historyComplete: boolean;
-  };
+  /** ids of photos that lie on the server, or on this device until it takes them */
+  photos: string[];
 };
 
-/** What the fields of a car's forms start from. */
-export type Start = {
-  entryId: string;
-  today: string;
-  /** of the car's odometer */
-  unit: 'km' | 'mi';
-  /** of the garage */
-  volumeUnit: 'l' | 'usQt' | 'impQt';
-  last: LastValues | null;
+/** What is a kind's own. A note has nothing of its own. */
+type OwnFields = {
+  reading: OdometerFields;
+  fuel: FuelFields;
+  oilCheck: OilCheckFields;
+  oilTopUp: OilTopUpFields;
+  oilChange: OilChangeFields;
+  fluid: FluidFields;
+  drive: DriveFields;
+  session: SessionFields;
+  strip: StripFields;
+  service: ServiceFields;
+  inspection: InspectionFields;
+  measure: MeasureFields;
+  fit: FitFields;
+  wheels: WheelsFields;
+  finding: FindingFields;
+  incident: IncidentFields;
+  layUp: LayUpFields;
+  wakeUp: WakeUpFields;
+  meterReplaced: MeterReplacedFields;
+  repair: RepairFields;
+  labReport: LabReportFields;
+  handover: HandoverFields;
+  answer: AnswerFields;
 };
 
-const FUEL_UNIT = { l: 'l', usQt: 'usGal', impQt: 'impGal' } as const;
-const NO_PRODUCT: ProductFields = { product: '', grade: '', approval: '' };
-export const NO_PASS: PassFields = {
-  lane: '',
-  reactionS: '',
-  at60ftS: '',
-  at8thS: '',
-  at8thKmh: '',
-  at4thS: '',
-  at4thKmh: '',
-  dialInS: '',
-};
+/** What a form holds: everything as typed. Only the part of the kind that is written is read. */
+export type RecordFields = CommonFields & OwnFields;
 
 /** The fields of a new entry: today, the units last used, everything else not said. */
-export function emptyFields({ entryId, today, unit, volumeUnit, last }: Start): RecordFields {
-  const fuel = last?.fuel?.kind === 'fuel' ? last.fuel : null;
-  const topUp = last?.oilTopUp?.kind === 'oilTopUp' ? last.oilTopUp : null;
-  const session = last?.session?.kind === 'session' ? last.session : null;
-  const distance = { text: '', unit };
-  const oil = { text: '', unit: topUp?.volume?.unit ?? volumeUnit };
-  const temperature = { text: '', unit: session?.oilTempPeak?.unit ?? 'c' };
+export function emptyFields(start: Start): RecordFields {
+  return { ...emptyCommon(start), ...emptyOwn(start) };
+}
+
+function emptyCommon({ entryId, today, unit, last }: Start): CommonFields {
   return {
     entryId,
     baseRevision: 0,
@@ -115,37 +94,35 @@ export function emptyFields({ entryId, today, unit, volumeUnit, last }: Start): 
     odometer: { text: '', unit: last?.odometer?.unit ?? unit },
     driver: '',
     note: '',
-    reading: { hourMeter: '' },
-    fuel: {
-      volume: { text: '', unit: fuel?.volume.unit ?? FUEL_UNIT[volumeUnit] },
-      full: false,
-      octane: '',
-      price: '',
-    },
-    oilCheck: { level: '', condition: { state: '', minutes: '' } },
-    oilTopUp: { volume: oil, toMax: false, before: '', after: '', ...NO_PRODUCT },
-    oilChange: { filled: oil, drained: oil, filter: '', after: '', ...NO_PRODUCT },
-    drive: { use: 'road', distance, until: '' },
-    session: {
-      use: session?.use ?? 'circuit',
-      sessions: 1,
-      distance,
-      hours: '',
-      laps: '',
-      venue: '',
-      oilTempPeak: temperature,
-      coolantTempPeak: temperature,
-      remarks: '',
-    },
-    strip: { passes: 1, launches: '', venue: '', weather: '', details: [] },
-    service: {
-      items: [],
-      parts: '',
-      byWhom: '',
-      cost: '',
-      hourMeter: '',
-      historyComplete: false,
-    },
+    photos: [],
+  };
+}
+
+function emptyOwn(start: Start): OwnFields {
+  return {
+    reading: emptyOdometer(),
+    fuel: emptyFuel(start),
+    oilCheck: emptyOilCheck(),
+    oilTopUp: emptyOilTopUp(start),
+    oilChange: emptyOilChange(start),
+    fluid: emptyFluid(start),
+    drive: emptyDrive(start),
+    session: emptySession(start),
+    strip: emptyStrip(),
+    service: emptyService(),
+    inspection: emptyInspection(),
+    measure: emptyMeasure(start),
+    fit: emptyFit(start),
+    wheels: emptyWheels(start),
+    finding: emptyFinding(),
+    incident: emptyIncident(),
+    layUp: emptyLayUp(),
+    wakeUp: emptyWakeUp(),
+    meterReplaced: emptyMeterReplaced(start),
+    repair: emptyRepair(),
+    labReport: emptyLabReport(),
+    handover: emptyHandover(),
+    answer: emptyAnswer(start),
   };
 }
 
@@ -162,135 +139,61 @@ export function fieldsOf(entry: EntryInput, revision: number, start: Start): Rec
     odometer: entry.odometer ?? empty.odometer,
     driver: entry.driver ?? '',
     note: entry.note ?? '',
+    photos: entry.photos ?? [],
     ...ownFields(entry, empty),
   };
 }
 
-/** The part of the entry's own kind; of a kind without a form nothing. */
-export function ownFields(entry: EntryInput, empty: RecordFields): Partial<RecordFields> {
+/** The part of the entry's own kind. */
+export function ownFields(entry: EntryInput, empty: RecordFields): Partial<OwnFields> {
   switch (entry.kind) {
     case 'odometer':
-      return { reading: { hourMeter: entry.hourMeter?.text ?? '' } };
+      return { reading: odometerFields(entry) };
     case 'fuel':
       return { fuel: fuelFields(entry) };
     case 'oilCheck':
-      return { oilCheck: { level: zoneOf(entry.level), condition: condition(entry.condition) } };
+      return { oilCheck: oilCheckFields(entry) };
     case 'oilTopUp':
-      return { oilTopUp: topUpFields(entry, empty) };
+      return { oilTopUp: oilTopUpFields(entry, empty.oilTopUp) };
     case 'oilChange':
-      return { oilChange: oilChangeFields(entry, empty) };
+      return { oilChange: oilChangeFields(entry, empty.oilChange) };
+    case 'fluid':
+      return { fluid: fluidFields(entry, empty.fluid) };
     case 'drive':
-      return {
-        drive: {
-          use: entry.use,
-          distance: entry.distance ?? empty.drive.distance,
-          until: entry.until ?? '',
-        },
-      };
+      return { drive: driveFields(entry, empty.drive) };
     case 'session':
-      return { session: sessionFields(entry, empty) };
+      return { session: sessionFields(entry, empty.session) };
     case 'strip':
       return { strip: stripFields(entry) };
     case 'service':
       return { service: serviceFields(entry) };
-    case 'note':
-    case 'fluid':
     case 'inspection':
+      return { inspection: inspectionFields(entry) };
     case 'measure':
+      return { measure: measureFields(entry, empty.measure) };
     case 'fit':
+      return { fit: fitFields(entry) };
     case 'wheels':
+      return { wheels: wheelsFields(entry, empty.wheels) };
     case 'finding':
+      return { finding: findingFields(entry) };
     case 'incident':
+      return { incident: incidentFields(entry) };
     case 'layUp':
+      return { layUp: layUpFields(entry) };
     case 'wakeUp':
+      return { wakeUp: wakeUpFields(entry) };
     case 'meterReplaced':
+      return { meterReplaced: meterReplacedFields(entry, empty.meterReplaced) };
     case 'repair':
+      return { repair: repairFields(entry) };
     case 'labReport':
+      return { labReport: labReportFields(entry) };
     case 'handover':
+      return { handover: handoverFields(entry) };
     case 'answer':
+      return { answer: answerFields(entry) };
+    case 'note':
       return {};
   }
-}
-
-const typed = (value: number | undefined) => (value === undefined ? '' : String(value));
-
-function condition(read: ReadingCondition | undefined): ConditionFields {
-  return { state: read?.state ?? '', minutes: typed(read?.minutesAfterStop) };
-}
-
-function productFields(entry: { product?: string; grade?: string; approval?: string }) {
-  return {
-    product: entry.product ?? '',
-    grade: entry.grade ?? '',
-    approval: entry.approval ?? '',
-  };
-}
-
-function fuelFields(entry: EntryOf<'fuel'>): RecordFields['fuel'] {
-  const { volume, full, octane, price } = entry;
-  return { volume, full: full ?? false, octane: typed(octane), price: price ?? '' };
-}
-
-function topUpFields(entry: EntryOf<'oilTopUp'>, empty: RecordFields): RecordFields['oilTopUp'] {
-  return {
-    volume: entry.volume ?? empty.oilTopUp.volume,
-    toMax: entry.toMax ?? false,
-    before: zoneOf(entry.levelBefore),
-    after: zoneOf(entry.levelAfter),
-    ...productFields(entry),
-  };
-}
-
-function oilChangeFields(entry: EntryOf<'oilChange'>, empty: RecordFields) {
-  return {
-    filled: entry.filled ?? empty.oilChange.filled,
-    drained: entry.drained ?? empty.oilChange.drained,
-    filter: entry.filterRenewed ? ('renewed' as const) : ('kept' as const),
-    after: zoneOf(entry.levelAfter),
-    ...productFields(entry),
-  };
-}
-
-function sessionFields(entry: EntryOf<'session'>, empty: RecordFields): RecordFields['session'] {
-  return {
-    use: entry.use,
-    sessions: entry.sessions,
-    distance: entry.distance ?? empty.session.distance,
-    hours: typed(entry.hours),
-    laps: typed(entry.laps),
-    venue: entry.venue ?? '',
-    oilTempPeak: entry.oilTempPeak ?? empty.session.oilTempPeak,
-    coolantTempPeak: entry.coolantTempPeak ?? empty.session.coolantTempPeak,
-    remarks: entry.remarks ?? '',
-  };
-}
-
-function stripFields(entry: EntryOf<'strip'>): RecordFields['strip'] {
-  return {
-    passes: entry.passes.length,
-    launches: typed(entry.launches),
-    venue: entry.venue ?? '',
-    weather: entry.weather ?? '',
-    details: entry.passes.map((pass) => ({
-      lane: pass.lane ?? '',
-      reactionS: typed(pass.reactionS),
-      at60ftS: typed(pass.at60ftS),
-      at8thS: typed(pass.at8thS),
-      at8thKmh: typed(pass.at8thKmh),
-      at4thS: typed(pass.at4thS),
-      at4thKmh: typed(pass.at4thKmh),
-      dialInS: typed(pass.dialInS),
-    })),
-  };
-}
-
-function serviceFields(entry: EntryOf<'service'>): RecordFields['service'] {
-  return {
-    items: entry.items,
-    parts: (entry.parts ?? []).join('\n'),
-    byWhom: entry.byWhom ?? '',
-    cost: entry.cost ?? '',
-    hourMeter: entry.hourMeter?.text ?? '',
-    historyComplete: entry.historyComplete ?? false,
-  };
 }

@@ -4,20 +4,16 @@ import type { ItemView } from '@quartermark/api/client';
 import type { Route } from 'next';
 import Link from 'next/link';
 import { Controller, useWatch } from 'react-hook-form';
-import { ButtonLink, NoteField, Notice, TextField, Tick } from '../components/index.ts';
-import { Fold } from '../forms/Fold.tsx';
-import { FormPair } from '../forms/Form.tsx';
-import { errorAt, NUMBER, type PartProps } from './parts.ts';
-import styles from './ServiceParts.module.css';
+import { ButtonLink, NoteField, Notice, TextField } from '../../../components/index.ts';
+import { Fold } from '../../../forms/Fold.tsx';
+import { FormPair } from '../../../forms/Form.tsx';
+import { type AboutProps, errorAt, errorWithin, NUMBER, type PartProps } from '../../parts.ts';
+import { TickField } from '../../TickField.tsx';
+import { Ticks } from '../../Ticks.tsx';
 
-type ServicePartsProps = PartProps & {
-  items: readonly ItemView[];
-  /** address of the car's garage, and of the car's forms */
-  garageHref: string;
-  carId: string;
-};
-
-export function ServiceParts({ form, errors, items, garageHref, carId }: ServicePartsProps) {
+export function ServiceParts({ form, errors, about }: AboutProps) {
+  const { garage, carId, items } = about;
+  const rows = { form, errors };
   return (
     <>
       <Controller
@@ -28,22 +24,21 @@ export function ServiceParts({ form, errors, items, garageHref, carId }: Service
             items={items}
             done={value}
             onChange={onChange}
-            error={Object.entries(errors).find(([path]) => path.startsWith('entry.items'))?.[1]}
+            error={errorWithin(errors, 'items')}
           />
         )}
       />
-      <div>
-        <ButtonLink href={`${garageHref}/car/${carId}/item/add` as Route} look="quiet">
-          Watch another item
-        </ButtonLink>
-      </div>
-      <OilToo
-        form={form}
-        errors={errors}
-        items={items}
-        href={`${garageHref}/record/${carId}/oilChange`}
-      />
-      <Details form={form} errors={errors} />
+      {carId === null ? null : (
+        <>
+          <div>
+            <ButtonLink href={`/g/${garage.id}/car/${carId}/item/add` as Route} look="quiet">
+              Watch another item
+            </ButtonLink>
+          </div>
+          <OilToo {...rows} items={items} href={`/g/${garage.id}/record/${carId}/oilChange`} />
+        </>
+      )}
+      <Details {...rows} />
     </>
   );
 }
@@ -58,27 +53,18 @@ type DoneProps = {
 function Done({ items, done, onChange, error }: DoneProps) {
   // an item removed since stays where it was done
   const gone = done.filter((id) => !items.some((item) => item.id === id));
-  const rows = [
-    ...items.map(({ id, item }) => ({ id, name: item.name })),
-    ...gone.map((id) => ({ id, name: 'An item no longer watched' })),
-  ];
-  const tick = (id: string, on: boolean) =>
-    onChange(on ? [...done, id] : done.filter((one) => one !== id));
   return (
-    <fieldset className={styles.done}>
-      <legend>Done</legend>
-      {rows.length === 0 ? (
-        <p>No item of this car is watched yet. Add one first, then say here that it was done.</p>
-      ) : null}
-      {rows.map(({ id, name }) => (
-        <Tick key={id} label={name} checked={done.includes(id)} onChange={(on) => tick(id, on)} />
-      ))}
-      {error ? (
-        <p role="alert" className={styles.error}>
-          {error}
-        </p>
-      ) : null}
-    </fieldset>
+    <Ticks
+      legend="Done"
+      none="No item is watched yet. Add one first, then say here that it was done."
+      rows={[
+        ...items.map(({ id, item }) => ({ id, words: item.name })),
+        ...gone.map((id) => ({ id, words: 'An item no longer watched' })),
+      ]}
+      done={done}
+      onChange={onChange}
+      error={error}
+    />
   );
 }
 
@@ -105,9 +91,7 @@ function Details({ form, errors }: PartProps) {
     control: form.control,
     name: ['service.byWhom', 'service.cost'],
   });
-  const wrong = ['parts', 'byWhom', 'cost', 'hourMeter'].some((name) =>
-    Object.keys(errors).some((path) => path.startsWith(`entry.${name}`)),
-  );
+  const wrong = errorWithin(errors, 'parts', 'byWhom', 'cost', 'hourMeter') !== undefined;
   return (
     <Fold
       title="Parts, cost, by whom"
@@ -119,7 +103,7 @@ function Details({ form, errors }: PartProps) {
         hint="One on each line."
         optional
         rows={3}
-        error={Object.entries(errors).find(([path]) => path.startsWith('entry.parts'))?.[1]}
+        error={errorWithin(errors, 'parts')}
         {...form.register('service.parts')}
       />
       <FormPair>
@@ -147,17 +131,11 @@ function Details({ form, errors }: PartProps) {
         error={errorAt(errors, 'hourMeter')}
         {...form.register('service.hourMeter')}
       />
-      <Controller
-        control={form.control}
+      <TickField
+        form={form}
         name="service.historyComplete"
-        render={({ field: { value, onChange } }) => (
-          <Tick
-            label="All use since then is in the log"
-            hint="Only of interest for a day before the log began: without it, what is counted is a least amount."
-            checked={value}
-            onChange={onChange}
-          />
-        )}
+        label="All use since then is in the log"
+        hint="Only of interest for a day before the log began: without it, what is counted is a least amount."
       />
     </Fold>
   );

@@ -1,0 +1,95 @@
+'use client';
+
+import { Controller, useWatch } from 'react-hook-form';
+import { ChoiceField } from '../../ChoiceField.tsx';
+import { type AboutProps, errorWithin } from '../../parts.ts';
+import { PartChoice } from '../../PartChoice.tsx';
+import { Ticks } from '../../Ticks.tsx';
+import { isBedded, positionRows } from './positions.ts';
+
+const CHANGES = [
+  { value: 'on', words: 'Fitted' },
+  { value: 'off', words: 'Taken off' },
+  { value: 'moved', words: 'Moved', hint: 'Here from elsewhere' },
+] as const;
+const CONDITIONS = [
+  { value: 'new', words: 'New', hint: 'Its life begins here' },
+  { value: 'used', words: 'Used' },
+] as const;
+const BEDDING = [
+  { value: 'bedded', words: 'Bedded' },
+  { value: 'firstSession', words: 'In the first session' },
+  { value: 'notBedded', words: 'Not bedded' },
+] as const;
+
+export function FitParts({ form, errors, about }: AboutProps) {
+  const rows = { form, errors };
+  const [component, change] = useWatch({
+    control: form.control,
+    name: ['fit.component', 'fit.change'],
+  });
+  const sort = about.parts.find(({ id }) => id === component)?.sort ?? null;
+  return (
+    <>
+      <PartChoice
+        {...rows}
+        about={about}
+        name="fit.component"
+        path="component"
+        label="Part"
+        none="Choose the part"
+      />
+      <ChoiceField {...rows} name="fit.change" path="change" label="It was" options={CHANGES} />
+      {change === 'off' ? null : (
+        <>
+          <Positions {...rows} sort={sort} />
+          <ChoiceField
+            {...rows}
+            name="fit.condition"
+            path="condition"
+            label="It is"
+            options={CONDITIONS}
+          />
+          {isBedded(sort) ? (
+            <ChoiceField
+              {...rows}
+              name="fit.bedding"
+              path="bedding"
+              label="Run in"
+              options={BEDDING}
+            />
+          ) : null}
+        </>
+      )}
+    </>
+  );
+}
+
+type PositionsProps = Pick<AboutProps, 'form' | 'errors'> & {
+  sort: Parameters<typeof positionRows>[0];
+};
+
+function Positions({ form, errors, sort }: PositionsProps) {
+  return (
+    <Controller
+      control={form.control}
+      name="fit.positions"
+      render={({ field: { value, onChange } }) => {
+        const positions = positionRows(sort, value);
+        return positions.length === 0 ? (
+          // a part that has one place only
+          <></>
+        ) : (
+          <Ticks
+            legend="Where on the car"
+            corners
+            rows={positions}
+            done={value}
+            onChange={onChange}
+            error={errorWithin(errors, 'positions')}
+          />
+        );
+      }}
+    />
+  );
+}
