@@ -6,6 +6,8 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { joinClasses } from '../components/index.ts';
 import { dayWords } from '../record/day-words.ts';
+import { SmallPhotos } from '../record/SmallPhotos.tsx';
+import { usePartNames } from '../record/use-part-names.ts';
 import styles from './EntryRow.module.css';
 
 /** What an entry is read beside: the items it may name, and what was found odd in the log. */
@@ -27,7 +29,7 @@ type EntryRowProps = {
 /** One entry in words, its figures as typed; it leads to the entry's own page. */
 export function EntryRow({ entry: shown, view, brief = false, children }: EntryRowProps) {
   const { entry, removed } = shown;
-  const { title, detail } = entryLine(entry, view.items);
+  const { title, detail } = entryLine(entry, view.items, usePartNames(view.garage.id, entry));
   const flags = view.analysis?.flags.filter((flag) => flag.entry === entry.id) ?? [];
   return (
     <li className={joinClasses(styles.row, removed && styles.removed)}>
@@ -48,6 +50,7 @@ export function EntryRow({ entry: shown, view, brief = false, children }: EntryR
         {brief ? null : (
           <>
             {entry.note ? <p className={styles.note}>{entry.note}</p> : null}
+            <SmallPhotos garageId={view.garage.id} ids={entry.photos} />
             {flags.map((flag) => (
               <p key={flag.code} className={styles.flag}>
                 {flagSentence(flag)}

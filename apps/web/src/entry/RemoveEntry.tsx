@@ -1,6 +1,6 @@
 'use client';
 
-import type { CarView, EntryView } from '@quartermark/api/client';
+import type { EntryView } from '@quartermark/api/client';
 import type { EntryInput } from '@quartermark/engine/log';
 import { useQueryClient } from '@tanstack/react-query';
 import type { Route } from 'next';
@@ -13,15 +13,20 @@ import { Button, Notice } from '../components/index.ts';
 import { useEntryDoor } from '../record/entry-door.ts';
 import styles from './EntryScreen.module.css';
 
-type EntryProps = { shown: EntryView; view: CarView };
+type EntryProps = {
+  garageId: string;
+  shown: EntryView;
+  /** null for what is about no car */
+  carId: string | null;
+  /** where to go once it is done */
+  to: string;
+};
 
 /** What was answered when it was first recorded is not asked again. */
 const CONFIRMED = ['odometerBackwards' as const, 'orderUnclear' as const, 'looksTheSame' as const];
 
 /** Takes an entry out of the count. A removed one is never revived: the way back records it anew. */
-export function RemoveEntry({ shown, view }: EntryProps) {
-  const { garage, carId } = view;
-  const garageId = garage.id;
+export function RemoveEntry({ garageId, shown, carId, to }: EntryProps) {
   const { entry, revision: baseRevision } = shown;
   const trpc = useTRPC();
   const client = useQueryClient();
@@ -31,13 +36,12 @@ export function RemoveEntry({ shown, view }: EntryProps) {
 
   async function press() {
     const sent = await remove.send({ entryId: entry.id, baseRevision });
-    if (!sent)
-      return client.invalidateQueries({ queryKey: trpc.car.view.queryKey({ garageId, carId }) });
+    if (!sent) return client.invalidateQueries({ queryKey: trpc.car.view.pathKey() });
     const again: EntryInput = { ...entry, id: newId() };
     const recording = { garageId, commandId: newId(), entry: again, confirmed: CONFIRMED };
     const undo = () => door.record(recording);
     door.away({ carId, entryId: entry.id, sent, undo, words: 'Entry removed.' });
-    router.push(`/g/${garageId}/car/${carId}` as Route);
+    router.push(to as Route);
   }
 
   return (
@@ -55,9 +59,7 @@ export function RemoveEntry({ shown, view }: EntryProps) {
 }
 
 /** Records what a removed entry said as a new one. */
-export function RecordAgain({ shown: { entry }, view }: EntryProps) {
-  const { garage, carId } = view;
-  const garageId = garage.id;
+export function RecordAgain({ garageId, shown: { entry }, carId, to }: EntryProps) {
   const router = useRouter();
   const door = useEntryDoor();
   const [again] = useState<EntryInput>(() => ({ ...entry, id: newId() }));
@@ -69,7 +71,7 @@ export function RecordAgain({ shown: { entry }, view }: EntryProps) {
     const baseRevision = sent.at === 'server' ? sent.written.revision : 1;
     const removing = { garageId, commandId: newId(), entryId: again.id, baseRevision };
     door.away({ carId, entryId: again.id, sent, undo: () => door.remove(removing) });
-    router.push(`/g/${garageId}/car/${carId}` as Route);
+    router.push(to as Route);
   }
 
   return (

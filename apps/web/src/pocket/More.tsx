@@ -1,13 +1,15 @@
 'use client';
 
 import { KIND_WORDS } from '@quartermark/engine/display';
-import type { EntryInput } from '@quartermark/engine/log';
+import type { EntryInput, EntryKind } from '@quartermark/engine/log';
 import { useState } from 'react';
 import { newId } from '../client/make-id.ts';
 import { Button } from '../components/index.ts';
+import { aboutCar } from '../record/about.ts';
 import { EntryForm } from '../record/EntryForm.tsx';
-import { emptyFields, type Start } from '../record/record-fields.ts';
-import { KIND_QUESTION, RECORD_KINDS, type RecordKind } from '../record/record-kinds.ts';
+import { emptyFields } from '../record/record-fields.ts';
+import { KIND_GROUPS, KIND_QUESTION } from '../record/record-kinds.ts';
+import type { Start } from '../record/start.ts';
 import styles from './Pocket.module.css';
 import { PocketEntryDoor } from './PocketEntryDoor.tsx';
 import type { Chosen } from './sheet/chosen-car.ts';
@@ -22,7 +24,7 @@ type MoreProps = {
 
 /** Every kind of entry, in its whole form, from what this phone keeps. */
 export function More({ chosen, today, onSaved }: MoreProps) {
-  const [kind, setKind] = useState<RecordKind | null>(null);
+  const [kind, setKind] = useState<EntryKind | null>(null);
   if (kind !== null)
     return (
       <PocketEntryDoor onSaved={onSaved}>
@@ -36,7 +38,7 @@ export function More({ chosen, today, onSaved }: MoreProps) {
         <h1>What happened?</h1>
       </div>
       <nav aria-label="Every kind" className={styles.targets}>
-        {RECORD_KINDS.map((one) => (
+        {KIND_GROUPS.flatMap(({ kinds }) => kinds).map((one) => (
           <Button key={one} className={styles.target} onClick={() => setKind(one)}>
             {KIND_WORDS[one]}
           </Button>
@@ -50,7 +52,7 @@ export function More({ chosen, today, onSaved }: MoreProps) {
 }
 
 type WholeFormProps = Pick<MoreProps, 'chosen' | 'today'> & {
-  kind: RecordKind;
+  kind: EntryKind;
   onLeave: () => void;
 };
 
@@ -70,7 +72,7 @@ function WholeForm({ chosen, today, kind, onLeave }: WholeFormProps) {
         <h1>{KIND_QUESTION[kind]}</h1>
       </div>
       <EntryForm
-        view={view}
+        about={aboutCar(view)}
         kind={kind}
         base={null}
         start={start}

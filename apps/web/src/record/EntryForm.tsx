@@ -1,31 +1,34 @@
 'use client';
 
-import type { CarView, LastValues } from '@quartermark/api/client';
-import type { EntryInput } from '@quartermark/engine/log';
+import type { LastValues } from '@quartermark/api/client';
+import type { EntryInput, EntryKind } from '@quartermark/engine/log';
 import { useEffect, useState } from 'react';
-import { type UseFormReturn, useForm, useWatch } from 'react-hook-form';
+import { type UseFormReturn, useForm } from 'react-hook-form';
 import { newId } from '../client/make-id.ts';
 import { Button } from '../components/index.ts';
 import { Form } from '../forms/Form.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
-import { Cautions } from './Cautions.tsx';
-import { cautionsFor } from './cautions.ts';
-import { isMeanwhile, Meanwhile } from './Meanwhile.tsx';
-import { HowRead } from './OilParts.tsx';
+import type { About } from './about.ts';
+import { questionOf } from './asked.ts';
+import { HowRead } from './kinds/oil-check/OilCheckParts.tsx';
+import { NotSaved } from './NotSaved.tsx';
 import { OwnParts } from './OwnParts.tsx';
-import { Questions, questionOf } from './Questions.tsx';
+import { PhotoField } from './PhotoField.tsx';
 import { readRecord, type Writes } from './read-record.ts';
-import { fieldsOf, type RecordFields, type Start } from './record-fields.ts';
-import type { FormKind } from './record-kinds.ts';
+import { fieldsOf, type RecordFields } from './record-fields.ts';
+import { hasPhotos } from './record-kinds.ts';
 import { SameAsLast } from './SameAsLast.tsx';
+import type { Start } from './start.ts';
+import { usePhotos } from './use-photos.ts';
 import { useSaveEntry } from './use-save-entry.ts';
 import { When } from './WhenParts.tsx';
+import { WorkCautions } from './WorkCautions.tsx';
 import { ZonePress } from './Zones.tsx';
 
 type EntryFormProps = {
-  view: CarView;
-  kind: FormKind;
+  about: About;
+  kind: EntryKind;
   /** the entry that is amended; null for a new one */
   base: EntryInput | null;
   start: Start;
@@ -43,19 +46,16 @@ type EntryFormProps = {
 
 /** The form of an entry, the same for a new one and for an amendment. */
 export function EntryForm(props: EntryFormProps) {
-  const { view, start, initial, draft, last, itemId = null, onDone, onLeave } = props;
+  const { about, kind, start, initial, draft, last, itemId = null, onDone, onLeave } = props;
   const [base, setBase] = useState(props.base);
-  const kind = props.kind;
-  const writes: Writes = {
-    base,
-    fresh: { kind, car: view.carId, zone: view.garage.zone },
-  };
+  const writes: Writes = { base, fresh: freshOf(kind, about) };
   const form = useForm<RecordFields>({ defaultValues: initial });
   const forget = useDraft(draft, form);
   useTicked(form, itemId);
+  const photos = usePhotos(about.garage.id, draft, form);
   const [asked, setAsked] = useState(false);
   const wrong = useLocalTrouble(form, asked, (fields) => readRecord(fields, writes));
-  const saving = useSaveEntry({ view, forget, onDone });
+  const saving = useSaveEntry({ about, forget, onDone });
   const trouble = wrong ?? saving.trouble;
   const question = questionOf(trouble);
 
@@ -75,30 +75,31 @@ export function EntryForm(props: EntryFormProps) {
     if ('entry' in read) await saving.save({ ...read.entry, id: newId() }, null);
   }
 
-  const mine = () => {
-    const read = readRecord(form.getValues(), writes);
-    return 'entry' in read ? read.entry : null;
-  };
-
-  const special = question !== null || isMeanwhile(saving.trouble);
   const errors = question ? {} : (trouble?.fields ?? {});
   const rows = { form, errors };
   const press = kind === 'oilCheck' && base === null;
   return (
     <Form
       label={base === null ? 'What happened' : 'Amend the entry'}
-      onSubmit={form.handleSubmit(() => save(base))}
-      trouble={special && wrong === null ? null : trouble}
+      onSubmit={form.handleSubmit(() => (photos.waitsFor === null ? save(base) : undefined))}
+      trouble={wrong === null && saving.asksItself ? null : trouble}
       actions={
         <>
           {press ? null : (
-            <Button type="submit" look="main" busy={saving.busy} busyWords="Saving …">
+            <Button
+              type="submit"
+              look="main"
+              busy={saving.busy}
+              busyWords="Saving …"
+              reason={photos.waitsFor}
+            >
               Save
             </Button>
           )}
           <Button
             onClick={() => {
               forget();
+              photos.letGo();
               onLeave();
             }}
           >
@@ -107,7 +108,7 @@ export function EntryForm(props: EntryFormProps) {
         </>
       }
     >
-      <Cared form={form} kind={kind} view={view} />
+      <WorkCautions form={form} kind={kind} about={about} />
       {press ? (
         <ZonePress
           busy={saving.busy}
@@ -117,29 +118,40 @@ export function EntryForm(props: EntryFormProps) {
           }}
         />
       ) : null}
-      {base === null && last ? <SameAsLast {...{ form, kind, last, start, view, writes }} /> : null}
-      <OwnParts {...rows} kind={kind} view={view} last={last} base={base} />
+      {base === null && last ? (
+        <SameAsLast {...{ form, kind, last, start, about, writes }} />
+      ) : null}
+      <OwnParts {...rows} kind={kind} about={about} last={last} base={base} />
       {kind === 'oilCheck' ? <HowRead {...rows} /> : null}
-      <When {...rows} kind={kind} today={start.today} unfolded={base !== null} />
-      {wrong === null && trouble && question ? (
-        <Questions
-          trouble={trouble}
-          question={question}
+      {hasPhotos(kind) || initial.photos.length > 0 ? (
+        <PhotoField {...rows} garageId={about.garage.id} draft={draft} photos={photos} />
+      ) : null}
+      <When
+        {...rows}
+        kind={kind}
+        today={start.today}
+        unfolded={base !== null}
+        people={about.people}
+      />
+      {wrong === null && saving.trouble ? (
+        <NotSaved
+          trouble={saving.trouble}
           kind={kind}
+          about={about}
           busy={saving.busy}
+          mine={() => {
+            const read = readRecord(form.getValues(), writes);
+            return 'entry' in read ? read.entry : null;
+          }}
           onAsWritten={() => save(base, true)}
           onOrder={(order) => {
             form.setValue('dayOrder', order);
             return save(base);
           }}
-        />
-      ) : null}
-      {wrong === null && saving.trouble ? (
-        <Meanwhile
-          trouble={saving.trouble}
-          view={view}
-          mine={mine}
-          busy={saving.busy}
+          onMoved={() => {
+            form.setValue('fit.change', 'moved');
+            return save(base);
+          }}
           onNewest={(newest, revision) => {
             setBase(newest);
             form.reset(fieldsOf(newest, revision, start));
@@ -160,6 +172,16 @@ export function EntryForm(props: EntryFormProps) {
   );
 }
 
+/** What a new entry begins with. */
+function freshOf(kind: EntryKind, { carId, gearId, garage }: About): Writes['fresh'] {
+  return {
+    kind,
+    zone: garage.zone,
+    ...(carId === null ? {} : { car: carId }),
+    ...(gearId === null ? {} : { gear: gearId }),
+  };
+}
+
 /** Ticks the item that the address names, a kept draft notwithstanding. */
 function useTicked(form: UseFormReturn<RecordFields>, itemId: string | null): void {
   useEffect(() => {
@@ -167,12 +189,4 @@ function useTicked(form: UseFormReturn<RecordFields>, itemId: string | null): vo
     const done = form.getValues('service.items');
     if (!done.includes(itemId)) form.setValue('service.items', [...done, itemId]);
   }, [form, itemId]);
-}
-
-type CaredProps = { form: UseFormReturn<RecordFields>; kind: FormKind; view: CarView };
-
-function Cared({ form, kind, view }: CaredProps) {
-  const done = useWatch({ control: form.control, name: 'service.items' });
-  const names = view.items.filter(({ id }) => done.includes(id)).map(({ item }) => item.name);
-  return <Cautions of={cautionsFor(kind, view.car.profile, names)} />;
 }

@@ -1,21 +1,15 @@
 'use client';
 
-import type { CarView } from '@quartermark/api/client';
 import { type EntryInput, entryInput } from '@quartermark/engine/log';
 import type { Trouble } from '../client/refusal-words.ts';
 import { Button, Notice } from '../components/index.ts';
 import { BothVersions } from '../forms/BothVersions.tsx';
+import type { About } from './about.ts';
 import { bothRows } from './entry-rows.ts';
-
-/** Whether a refusal says that somebody else was quicker. */
-export function isMeanwhile(trouble: Trouble | null): boolean {
-  const code = trouble?.refusal?.code;
-  return code === 'conflict' || code === 'removed';
-}
 
 type MeanwhileProps = {
   trouble: Trouble;
-  view: CarView;
+  about: About;
   /** what stands in the form; null where it cannot be read */
   mine: () => EntryInput | null;
   busy: boolean;
@@ -26,7 +20,7 @@ type MeanwhileProps = {
 };
 
 /** Somebody else changed or removed the entry meanwhile: both are shown, and the person decides. */
-export function Meanwhile({ trouble, view, mine, busy, ...ways }: MeanwhileProps) {
+export function Meanwhile({ trouble, about, mine, busy, ...ways }: MeanwhileProps) {
   const { refusal } = trouble;
   if (refusal?.code === 'removed')
     return (
@@ -49,9 +43,9 @@ export function Meanwhile({ trouble, view, mine, busy, ...ways }: MeanwhileProps
   const { revision } = conflict;
   return (
     <BothVersions
-      rows={bothRows(own, newest, view.items)}
+      rows={bothRows(own, newest, about.items)}
       newest={conflict}
-      zone={view.garage.zone}
+      zone={about.garage.zone}
       busy={busy}
       onNewest={() => ways.onNewest(newest, revision)}
       onMine={() => ways.onMine(newest, revision)}

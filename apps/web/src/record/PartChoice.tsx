@@ -23,20 +23,22 @@ type PartChoiceProps = PartProps & {
 export function PartChoice(props: PartChoiceProps) {
   const { form, errors, about, name, path, label, none, only = () => true, optional } = props;
   const chosen = String(useWatch({ control: form.control, name }));
-  const parts = about.parts.filter((part) => only(part) || part.id === chosen);
-  // one removed since stays what it was written down as
-  const gone = chosen !== '' && !parts.some(({ id }) => id === chosen);
+  const parts = (about.parts ?? []).filter((part) => only(part) || part.id === chosen);
+  // one removed since stays what it was written down as, and one that is not at hand is kept
+  const lost = chosen !== '' && !parts.some(({ id }) => id === chosen);
   return (
     <SelectField
       label={label}
       {...(optional === undefined ? {} : { optional })}
-      {...(about.parts.length === 0
+      {...(about.parts?.length === 0
         ? { hint: 'No set or part is on record yet; add one under sets, tools and people.' }
         : {})}
       options={[
         { value: '', words: none },
         ...parts.map((part) => ({ value: part.id, words: partWords(part) })),
-        ...(gone ? [{ value: chosen, words: 'A part no longer kept' }] : []),
+        ...(lost
+          ? [{ value: chosen, words: about.parts ? 'A part no longer kept' : 'As chosen' }]
+          : []),
       ]}
       error={errors[`entry.${path}`]}
       {...form.register(name)}

@@ -1,21 +1,16 @@
 'use client';
 
+import type { EntryKind } from '@quartermark/engine/log';
 import type { Trouble } from '../client/refusal-words.ts';
 import { Button, Notice } from '../components/index.ts';
+import type { Question } from './asked.ts';
 import { orderWords } from './day-words.ts';
-import { type FormKind, isUse } from './record-kinds.ts';
-import { QUESTIONS, type Question } from './use-save-entry.ts';
-
-/** The question that a refusal asks; null where it is none. */
-export function questionOf(trouble: Trouble | null): Question | null {
-  const code = trouble?.refusal?.code;
-  return QUESTIONS.find((question) => question === code) ?? null;
-}
+import { isUse } from './record-kinds.ts';
 
 type QuestionsProps = {
   trouble: Trouble;
   question: Question;
-  kind: FormKind;
+  kind: EntryKind;
   busy: boolean;
   onAsWritten: () => void | Promise<void>;
   onOrder: (order: 'beforeDriving' | 'afterDriving') => void | Promise<void>;
@@ -53,9 +48,9 @@ export function Questions({ trouble, question, kind, busy, onAsWritten, onOrder 
         {said}
       </Notice>
     );
-  const use = kind !== 'other' && isUse(kind);
+  const use = isUse(kind);
   const order = (which: 'beforeDriving' | 'afterDriving') => {
-    const words = orderWords(kind === 'other' ? 'note' : kind, which);
+    const words = orderWords(kind, which);
     return words.charAt(0).toUpperCase() + words.slice(1);
   };
   return (

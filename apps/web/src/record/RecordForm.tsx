@@ -1,5 +1,6 @@
 'use client';
 
+import type { EntryKind } from '@quartermark/engine/log';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useRouter } from 'next/navigation';
@@ -7,43 +8,53 @@ import { useState } from 'react';
 import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { EntryForm } from './EntryForm.tsx';
-import { emptyFields, type Start } from './record-fields.ts';
-import type { RecordKind } from './record-kinds.ts';
+import { emptyFields } from './record-fields.ts';
+import type { Start } from './start.ts';
+import { useAboutCar } from './use-about-car.ts';
 
-type RecordFormProps = {
-  garageId: string;
-  carId: string;
-  kind: RecordKind;
+/** What the address of a form says beside the car and the kind. */
+export type RecordOf = {
   /** an item that was done, where the way here began at it */
   itemId: string | null;
+  /** the component it is about */
+  component: string | null;
+  /** the finding, incident or notice that is answered */
+  notice: string | null;
 };
 
+type RecordFormProps = { garageId: string; carId: string; kind: EntryKind; of: RecordOf };
+
 /** Writes down something that happened to a car. */
-export function RecordForm({ garageId, carId, kind, itemId }: RecordFormProps) {
+export function RecordForm({ garageId, carId, kind, of }: RecordFormProps) {
   const trpc = useTRPC();
   const router = useRouter();
   const where = { garageId, carId };
-  const { data: view } = useSuspenseQuery(trpc.car.view.queryOptions(where));
+  const about = useAboutCar(where);
   const { data: last } = useSuspenseQuery(trpc.car.lastValues.queryOptions(where));
+  const { component, notice } = of;
   const [start] = useState<Start>(() => ({
     entryId: newId(),
-    today: view.garage.today,
-    unit: view.car.unit,
-    volumeUnit: view.garage.volumeUnit,
+    today: about.garage.today,
+    unit: about.unit,
+    volumeUnit: about.garage.volumeUnit,
     last,
+    component,
+    notice,
   }));
-  const known = view.items.some(({ id }) => id === itemId);
+  const known = about.items.some(({ id }) => id === of.itemId);
   const toCar = () => router.push(`/g/${garageId}/car/${carId}` as Route);
+  // what is about one thing is not the draft of another
+  const draft = ['record', carId, kind, component ?? notice].filter((part) => part !== null);
   return (
     <EntryForm
-      view={view}
+      about={about}
       kind={kind}
       base={null}
       start={start}
       initial={emptyFields(start)}
-      draft={`record:${carId}:${kind}`}
+      draft={draft.join(':')}
       last={last}
-      itemId={known ? itemId : null}
+      itemId={known ? of.itemId : null}
       onDone={toCar}
       onLeave={toCar}
     />

@@ -1,31 +1,33 @@
 'use client';
 
-import type { CarView, LastValues } from '@quartermark/api/client';
+import type { LastValues } from '@quartermark/api/client';
 import { entryLine } from '@quartermark/engine/display';
+import type { EntryKind } from '@quartermark/engine/log';
 import type { UseFormReturn } from 'react-hook-form';
 import { Button } from '../components/index.ts';
+import type { About } from './about.ts';
 import { readRecord, type Writes } from './read-record.ts';
-import { emptyFields, type RecordFields, type Start } from './record-fields.ts';
-import type { FormKind } from './record-kinds.ts';
+import { emptyFields, type RecordFields } from './record-fields.ts';
 import { lastAlike, sameAsLast } from './same-as-last.ts';
+import type { Start } from './start.ts';
 
 type SameAsLastProps = {
   form: UseFormReturn<RecordFields>;
-  kind: FormKind;
+  kind: EntryKind;
   last: LastValues;
   start: Start;
-  view: CarView;
+  about: About;
   writes: Writes;
 };
 
 /** Fills the form as the last one of its kind was; the day, readings and remarks stay this one's own. */
-export function SameAsLast({ form, kind, last, start, view, writes }: SameAsLastProps) {
+export function SameAsLast({ form, kind, last, start, about, writes }: SameAsLastProps) {
   const alike = lastAlike(kind, last);
   if (!alike) return null;
   const same = sameAsLast(alike, start);
   const read = readRecord({ ...emptyFields(start), ...same }, writes);
   if (!('entry' in read)) return null;
-  const { title, detail } = entryLine(read.entry, view.items);
+  const { title, detail } = entryLine(read.entry, about.items);
   return (
     <div>
       <Button

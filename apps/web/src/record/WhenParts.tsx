@@ -2,6 +2,8 @@
 
 import type { LastValues } from '@quartermark/api/client';
 import { formatDay, typedWords } from '@quartermark/engine/display';
+import type { EntryKind } from '@quartermark/engine/log';
+import { useId } from 'react';
 import { useWatch } from 'react-hook-form';
 import { DateField, NoteField, SelectField, TextField } from '../components/index.ts';
 import { Fold } from '../forms/Fold.tsx';
@@ -10,9 +12,9 @@ import { orderWords } from './day-words.ts';
 import { DISTANCE_UNITS, type PartProps } from './parts.ts';
 import { Quantity } from './Quantity.tsx';
 import type { RecordFields } from './record-fields.ts';
-import { type FormKind, isUse } from './record-kinds.ts';
+import { isUse } from './record-kinds.ts';
 
-type OdometerProps = PartProps & { kind: FormKind; last: LastValues['odometer'] };
+type OdometerProps = PartProps & { kind: EntryKind; last: LastValues['odometer'] };
 
 /** What the odometer showed: the whole of an odometer entry, beside any other a help. */
 export function Odometer({ form, errors, kind, last }: OdometerProps) {
@@ -24,17 +26,23 @@ export function Odometer({ form, errors, kind, last }: OdometerProps) {
       name="odometer"
       path="odometer"
       label="Odometer"
-      hint={driven(kind) ? `At the end. ${shown}` : shown}
+      hint={isUse(kind) ? `At the end. ${shown}` : shown}
       optional={kind !== 'odometer'}
       units={DISTANCE_UNITS}
     />
   );
 }
 
-type WhenProps = PartProps & { kind: FormKind; today: string; unfolded: boolean };
+type WhenProps = PartProps & {
+  kind: EntryKind;
+  today: string;
+  unfolded: boolean;
+  /** who is known to drive */
+  people: readonly string[];
+};
 
 /** When it was, who drove, and a note: what today's entry can mostly do without. */
-export function When({ form, errors, kind, today, unfolded }: WhenProps) {
+export function When({ form, errors, kind, today, unfolded, people }: WhenProps) {
   const [on, time, dayOrder, note] = useWatch({
     control: form.control,
     name: ['on', 'time', 'dayOrder', 'note'],
@@ -42,7 +50,7 @@ export function When({ form, errors, kind, today, unfolded }: WhenProps) {
   const wrong = ['on', 'time', 'dayOrder', 'driver', 'note'].some(
     (name) => errors[`entry.${name}`],
   );
-  const ordered = time === '' && (dayOrder !== '' || !driven(kind));
+  const ordered = time === '' && (dayOrder !== '' || !isUse(kind));
   return (
     <Fold
       title={kind === 'note' ? 'Day and time' : 'Day, time and note'}
@@ -69,15 +77,7 @@ export function When({ form, errors, kind, today, unfolded }: WhenProps) {
           {...form.register('dayOrder')}
         />
       ) : null}
-      {driven(kind) ? (
-        <TextField
-          label="Driven by"
-          optional
-          autoComplete="off"
-          error={errors['entry.driver']}
-          {...form.register('driver')}
-        />
-      ) : null}
+      {hasDriver(kind) ? <Driver form={form} errors={errors} people={people} /> : null}
       {kind === 'note' ? null : (
         <NoteField
           label="Note"
@@ -91,11 +91,36 @@ export function When({ form, errors, kind, today, unfolded }: WhenProps) {
   );
 }
 
-const driven = (kind: FormKind) => kind !== 'other' && isUse(kind);
+type DriverProps = PartProps & { people: readonly string[] };
 
-function orderOptions(kind: FormKind) {
+/** Who drove: one of those who are known, or any other name. */
+function Driver({ form, errors, people }: DriverProps) {
+  const list = useId();
+  return (
+    <>
+      <TextField
+        label="Driven by"
+        optional
+        autoComplete="off"
+        list={list}
+        error={errors['entry.driver']}
+        {...form.register('driver')}
+      />
+      <datalist id={list}>
+        {people.map((name) => (
+          <option key={name} value={name} />
+        ))}
+      </datalist>
+    </>
+  );
+}
+
+/** An incident has somebody at the wheel, though it drives nothing. */
+const hasDriver = (kind: EntryKind) => isUse(kind) || kind === 'incident';
+
+function orderOptions(kind: EntryKind) {
   const said = (order: 'beforeDriving' | 'afterDriving') => {
-    const words = orderWords(kind === 'other' ? 'note' : kind, order);
+    const words = orderWords(kind, order);
     return { value: order, words: words.charAt(0).toUpperCase() + words.slice(1) };
   };
   return [{ value: '', words: 'Not said' }, said('beforeDriving'), said('afterDriving')];
@@ -103,7 +128,7 @@ function orderOptions(kind: FormKind) {
 
 type Said = Pick<RecordFields, 'on' | 'time' | 'note'>;
 
-function nowWords({ on, time, note }: Said, today: string, kind: FormKind): string {
+function nowWords({ on, time, note }: Said, today: string, kind: EntryKind): string {
   const day = on === today ? 'today' : /^\d{4}-\d{2}-\d{2}$/.test(on) ? formatDay(on) : 'no day';
   const parts = [day, time, note !== '' && kind !== 'note' && 'with a note'];
   return parts.filter(Boolean).join(', ');

@@ -1,6 +1,6 @@
 import type { CarView, EventView, GarageView, GearRow, ItemView } from '@quartermark/api/client';
-import type { OpenFinding, OpenIncident, WakeStep } from '@quartermark/engine';
 import type { CarProfile, ComponentSort } from '@quartermark/engine/log';
+import type { OpenFinding, OpenIncident, WakeStep } from '@quartermark/engine/matters';
 
 /** A component that a form can name. */
 export type KnownPart = {
@@ -23,21 +23,32 @@ export type About = {
   profile: CarProfile;
   items: readonly ItemView[];
   people: readonly string[];
-  parts: readonly KnownPart[];
+  /** null where they are not at hand */
+  parts: readonly KnownPart[] | null;
   events: readonly { id: string; name: string }[];
   findings: readonly OpenFinding[];
   incidents: readonly OpenIncident[];
   wakeSteps: readonly WakeStep[];
 };
 
-type Beside = { gear?: readonly GearRow[]; events?: readonly EventView[] };
+const NOTHING = {
+  carId: null,
+  gearId: null,
+  profile: {},
+  items: [],
+  people: [],
+  parts: null,
+  events: [],
+  findings: [],
+  incidents: [],
+  wakeSteps: [],
+} as const;
 
-/**
- * @param beside components and events of the garage, as far as they are at hand; those that are on the
- *   car come with it
- */
-export function aboutCar(view: CarView, { gear = view.gear, events = [] }: Beside = {}): About {
-  const { garage, carId, car, items, people, analysis } = view;
+type Beside = { gear?: readonly GearRow[] | undefined; events?: readonly EventView[] };
+
+/** @param beside components, people and events of the garage, as far as they are at hand */
+export function aboutCar(view: CarView, { gear, events = [] }: Beside = {}): About {
+  const { garage, carId, car, items, analysis } = view;
   const matters = analysis?.matters;
   return {
     garage,
@@ -47,8 +58,8 @@ export function aboutCar(view: CarView, { gear = view.gear, events = [] }: Besid
     unit: car.unit,
     profile: car.profile,
     items,
-    people,
-    parts: knownParts(gear),
+    people: (gear ?? []).flatMap((row) => (row.gear.kind === 'person' ? [row.gear.name] : [])),
+    parts: gear ? knownParts(gear) : null,
     events: events.map(({ eventId, event }) => ({ id: eventId, name: event.name })),
     findings: matters?.findings ?? [],
     incidents: matters?.incidents ?? [],
@@ -59,19 +70,21 @@ export function aboutCar(view: CarView, { gear = view.gear, events = [] }: Besid
 /** A form that is about a component, a piece of equipment or a person alone. */
 export function aboutGear(garage: GarageView, row: GearRow): About {
   return {
-    garage,
-    carId: null,
+    ...aboutGarage(garage),
     gearId: row.gearId,
     name: row.gear.name,
-    unit: garage.distanceUnit,
-    profile: {},
     items: row.items,
-    people: [],
     parts: knownParts([row]),
-    events: [],
-    findings: [],
-    incidents: [],
-    wakeSteps: [],
+  };
+}
+
+/** A form that is about the garage itself. */
+export function aboutGarage(garage: GarageView): About {
+  return {
+    ...NOTHING,
+    garage,
+    name: garage.name,
+    unit: garage.distanceUnit,
   };
 }
 
@@ -82,3 +95,7 @@ function knownParts(rows: readonly GearRow[]): KnownPart[] {
       : [],
   );
 }
+
+/** The part of that id; null where it is not known. */
+export const partOf = ({ parts }: About, id: string): KnownPart | null =>
+  parts?.find((part) => part.id === id) ?? null;

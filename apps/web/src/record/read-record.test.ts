@@ -1,8 +1,9 @@
-import { type EntryDraft, type EntryInput, entryInput } from '@quartermark/engine/log';
+import { ENTRY_KINDS, type EntryInput, type EntryKind } from '@quartermark/engine/log';
 import { describe, expect, test } from 'vitest';
 import { type ReadRecord, readRecord } from './read-record.ts';
-import { emptyFields, fieldsOf, type RecordFields, type Start } from './record-fields.ts';
-import { type FormKind, type RecordKind, recordKindOf } from './record-kinds.ts';
+import { emptyFields, fieldsOf, type RecordFields } from './record-fields.ts';
+import { of, SAMPLE_ENTRIES } from './sample-entries.ts';
+import type { Start } from './start.ts';
 
 const start: Start = {
   entryId: 'e-1',
@@ -11,101 +12,32 @@ const start: Start = {
   volumeUnit: 'l',
   last: null,
 };
-const COMMON = { id: 'e-1', car: 'c-1', zone: 'Europe/Berlin', on: '2026-05-02' };
-const fresh = (kind: FormKind) => ({ kind, car: 'c-1', zone: 'Europe/Berlin' });
+const fresh = (kind: EntryKind) => ({ kind, car: 'c-1', zone: 'Europe/Berlin' });
 
-function readNew(kind: RecordKind, more: Partial<RecordFields> = {}): ReadRecord {
+function readNew(kind: EntryKind, more: Partial<RecordFields> = {}): ReadRecord {
   const fields = { ...emptyFields(start), ...more };
   return readRecord(fields, { base: null, fresh: fresh(kind) });
 }
 
 function amended(entry: EntryInput, change: (fields: RecordFields) => RecordFields): ReadRecord {
-  const kind = recordKindOf(entry.kind) ?? 'other';
-  return readRecord(change(fieldsOf(entry, 1, start)), { base: entry, fresh: fresh(kind) });
+  return readRecord(change(fieldsOf(entry, 1, start)), { base: entry, fresh: fresh(entry.kind) });
 }
 
-const of = (draft: object) => entryInput.parse({ ...COMMON, ...draft } as EntryDraft);
-
-/** One of each form and of some kinds without one, with members that no form shows. */
-const STORED: readonly EntryInput[] = [
-  of({ kind: 'odometer', odometer: { text: '38,412', unit: 'mi' }, time: '07:05' }),
-  of({
-    kind: 'odometer',
-    odometer: { text: '41 350', unit: 'km' },
-    hourMeter: { text: '812.5', unit: 'h' },
-    dayOrder: 'beforeDriving',
-  }),
-  of({
-    kind: 'fuel',
-    volume: { text: '41,20', unit: 'l' },
-    octane: 98,
-    full: true,
-    price: '70.11 €',
-  }),
-  of({
-    kind: 'oilCheck',
-    level: { how: 'fraction', fraction: 0.6 },
-    condition: { state: 'hotStopped', minutesAfterStop: 5, oilTempC: 92 },
-  }),
-  of({ kind: 'oilCheck', level: { how: 'fraction', fraction: 0.5 }, photos: ['p-1'] }),
-  of({ kind: 'oilCheck', level: { how: 'fromMax', litres: -0.4 }, note: ' two lines\nof it ' }),
-  of({
-    kind: 'oilTopUp',
-    volume: { text: '0,30', unit: 'l' },
-    toMax: true,
-    levelBefore: { how: 'fraction', fraction: 0.25, step: 0.25 },
-    product: 'House blend',
-    condition: { state: 'hotIdle' },
-  }),
-  of({
-    kind: 'oilChange',
-    filled: { text: '6.2', unit: 'l' },
-    drained: { text: '6', unit: 'usQt' },
-    filterRenewed: false,
-    levelAfter: { how: 'fraction', fraction: 0.9 },
-    grade: '10W-60',
-  }),
-  of({
-    kind: 'drive',
-    use: 'touring',
-    distance: { text: '1 450', unit: 'km' },
-    until: '2026-05-06',
-  }),
-  of({
-    kind: 'session',
-    use: 'autocross',
-    sessions: 2,
-    hours: 0.4,
-    laps: 8,
-    venue: 'Old Works',
-    oilTempPeak: { text: '241', unit: 'f' },
-    fuelUsed: { text: '12', unit: 'l' },
-    event: 'event-1',
-    pressuresCold: { frontLeft: { text: '1.8', unit: 'bar' } },
-    driver: 'Tam',
-    remarks: 'Dusty.',
-  }),
-  of({
-    kind: 'strip',
-    passes: [{ lane: 'left', at4thS: 12.841, pressure: { text: '1.1', unit: 'bar' } }, {}],
-    launches: 3,
-    weather: 'dry',
-  }),
-  of({
-    kind: 'service',
-    items: ['i-1', 'i-2'],
-    parts: ['seal', 'washer'],
-    fasteners: ['drain plug'],
-    byWhom: 'own work',
-    historyComplete: true,
-  }),
-  of({ kind: 'note', note: 'Rattle from the left.' }),
-  of({ kind: 'wheels', change: 'torqued', torque: { text: '120', unit: 'nm' } }),
-  of({ kind: 'layUp', until: '2026-08-01', keysAt: 'the hook' }),
-];
+test('SAMPLE_ENTRIES holds every kind of the log', () => {
+  expect(new Set(SAMPLE_ENTRIES.map(({ kind }) => kind))).toEqual(new Set(ENTRY_KINDS));
+});
 
 describe('readRecord() of an amendment', () => {
-  test.each(STORED.map((entry) => [entry.kind, entry] as const))(
+  test.each(SAMPLE_ENTRIES.map((entry) => [entry.kind, entry] as const))(
+    'has the fields of %s come back as they were after it was read',
+    (_kind, entry) => {
+      const fields = fieldsOf(entry, 1, start);
+      const read = amended(entry, (same) => same);
+      expect('entry' in read && fieldsOf(read.entry, 1, start)).toEqual(fields);
+    },
+  );
+
+  test.each(SAMPLE_ENTRIES.map((entry) => [entry.kind, entry] as const))(
     'gives back %s as it is stored while nothing is changed',
     (_kind, entry) => {
       expect(amended(entry, (fields) => fields)).toEqual({ entry });
@@ -113,7 +45,7 @@ describe('readRecord() of an amendment', () => {
   );
 
   test('changes what was changed and keeps what no form shows', () => {
-    const session = STORED.find(({ kind }) => kind === 'session') as EntryInput;
+    const session = SAMPLE_ENTRIES.find(({ kind }) => kind === 'session') as EntryInput;
     const read = amended(session, (fields) => ({
       ...fields,
       session: { ...fields.session, sessions: 3, laps: '' },
@@ -156,6 +88,13 @@ describe('readRecord() of a new entry', () => {
     ['oilChange', 'entry.filterRenewed'],
     ['service', 'entry.items'],
     ['note', 'entry.note'],
+    ['fluid', 'entry.which'],
+    ['measure', 'entry.readings'],
+    ['wheels', 'entry.change'],
+    ['incident', 'entry.what'],
+    ['repair', 'entry.text'],
+    ['meterReplaced', 'entry.newFirst.text'],
+    ['handover', 'entry.what'],
   ] as const)('says of an empty %s that %s is to be filled in, and nothing else', (kind, path) => {
     const read = readNew(kind);
     expect(read).toHaveProperty('problems');
@@ -191,5 +130,77 @@ describe('readRecord() of a new entry', () => {
     expect(readNew('drive', { drive, on: '' })).toHaveProperty(['problems', 'entry.on']);
     const missing = readNew('drive', { on: '2026-02-30' });
     expect('problems' in missing && missing.problems['entry.on']).toMatch(/does not exist/);
+  });
+});
+
+describe('readRecord() of a list with empty rows', () => {
+  const { measure, labReport, layUp } = emptyFields(start);
+
+  test('names a wrong reading at its place in the form, empty rows counted', () => {
+    const tread = measure.tread.map((row, at) =>
+      at === 4 ? { ...row, depth: { text: 'deep', unit: 'mm' } } : row,
+    );
+    const read = readNew('measure', { measure: { ...measure, tread } });
+    expect('problems' in read && Object.keys(read.problems)).toEqual(['entry.tread.4.depth.text']);
+  });
+
+  test('names a wrong weight of a disc at its place', () => {
+    const discs = measure.discs.map((row, at) => (at === 2 ? { ...row, massG: 'heavy' } : row));
+    const read = readNew('measure', { measure: { ...measure, discs } });
+    expect(read).toHaveProperty(['problems', 'entry.discs.2.massG']);
+  });
+
+  test('asks for the other half of a pressure at speed', () => {
+    const pressure = { text: '4', unit: 'bar' };
+    const read = readNew('measure', {
+      measure: { ...measure, oilPressureAtRpm: { pressure, rpm: '' } },
+    });
+    expect(read).toHaveProperty(['problems', 'entry.oilPressureAtRpm.rpm']);
+  });
+
+  test('refuses two figures of one name, and a figure without one', () => {
+    const figures = [
+      { name: 'iron', value: '1' },
+      { name: 'iron', value: '2' },
+      { name: '', value: '3' },
+    ];
+    const read = readNew('labReport', { labReport: { ...labReport, figures } });
+    expect('problems' in read && Object.keys(read.problems)).toEqual([
+      'entry.figures.1.name',
+      'entry.figures.2.name',
+    ]);
+  });
+
+  test('leaves out a line of a lay-up in which nothing stands', () => {
+    const lines = [
+      { what: ' ', how: 'other' as const },
+      { what: 'Battery', how: 'disconnected' as const },
+    ];
+    expect(readNew('layUp', { layUp: { ...layUp, lines } })).toMatchObject({
+      entry: { lines: [{ what: 'Battery', how: 'disconnected' }] },
+    });
+  });
+});
+
+describe('readRecord() of wheels', () => {
+  const { wheels } = emptyFields(start);
+
+  test('names the wheels only where it is not all four', () => {
+    const all = readNew('wheels', { wheels: { ...wheels, change: 'off' } });
+    expect('entry' in all && all.entry).not.toHaveProperty('which');
+    const two = readNew('wheels', {
+      wheels: { ...wheels, change: 'off', which: ['rearRight', 'frontLeft'] },
+    });
+    expect(two).toMatchObject({ entry: { which: ['rearRight', 'frontLeft'] } });
+    const none = readNew('wheels', { wheels: { ...wheels, change: 'off', which: [] } });
+    expect(none).toHaveProperty(['problems', 'entry.which']);
+  });
+
+  test('takes no torque of wheels that are off', () => {
+    const torque = { text: '120', unit: 'nm' };
+    const read = readNew('wheels', { wheels: { ...wheels, change: 'off', torque, cold: true } });
+    expect('entry' in read && Object.keys(read.entry).sort()).toEqual(
+      ['car', 'change', 'id', 'kind', 'on', 'zone'].sort(),
+    );
   });
 });

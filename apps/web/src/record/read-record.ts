@@ -50,7 +50,10 @@ export function readRecord(fields: RecordFields, writes: Writes): ReadRecord {
 /** A path of the entry as one of the form, whose lists have empty rows besides. */
 function inForm([list, row, ...rest]: readonly PropertyKey[], places: Reading['places']): string {
   const at = typeof row === 'number' ? (places[String(list)]?.[row] ?? row) : row;
-  return [list, at, ...rest].filter((part) => part !== undefined).map(String).join('.');
+  return [list, at, ...rest]
+    .filter((part) => part !== undefined)
+    .map(String)
+    .join('.');
 }
 
 /** Without the members that are undefined, at every depth. */

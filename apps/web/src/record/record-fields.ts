@@ -12,7 +12,11 @@ import {
   type InspectionFields,
   inspectionFields,
 } from './kinds/inspection/fields.ts';
-import { emptyLabReport, type LabReportFields, labReportFields } from './kinds/lab-report/fields.ts';
+import {
+  emptyLabReport,
+  type LabReportFields,
+  labReportFields,
+} from './kinds/lab-report/fields.ts';
 import { emptyLayUp, type LayUpFields, layUpFields } from './kinds/lay-up/fields.ts';
 import { emptyMeasure, type MeasureFields, measureFields } from './kinds/measure/fields.ts';
 import {
@@ -21,7 +25,11 @@ import {
   meterReplacedFields,
 } from './kinds/meter-replaced/fields.ts';
 import { emptyOdometer, type OdometerFields, odometerFields } from './kinds/odometer/fields.ts';
-import { emptyOilChange, type OilChangeFields, oilChangeFields } from './kinds/oil-change/fields.ts';
+import {
+  emptyOilChange,
+  type OilChangeFields,
+  oilChangeFields,
+} from './kinds/oil-change/fields.ts';
 import { emptyOilCheck, type OilCheckFields, oilCheckFields } from './kinds/oil-check/fields.ts';
 import { emptyOilTopUp, type OilTopUpFields, oilTopUpFields } from './kinds/oil-top-up/fields.ts';
 import { emptyRepair, type RepairFields, repairFields } from './kinds/repair/fields.ts';

@@ -76,6 +76,20 @@ export const KIND_QUESTION: Readonly<Record<EntryKind, string>> = {
   answer: 'What was done about it?',
 };
 
+const WITH_PHOTOS: readonly EntryKind[] = [
+  'finding',
+  'incident',
+  'note',
+  'repair',
+  'inspection',
+  'measure',
+];
+
+/** Whether a kind of entry asks for photos. */
+export function hasPhotos(kind: EntryKind): boolean {
+  return WITH_PHOTOS.includes(kind);
+}
+
 const USES: readonly EntryKind[] = ['drive', 'session', 'strip'];
 
 /** Whether a kind of entry drives the car, so that its place in the day is told against work on it. */

@@ -1,10 +1,10 @@
 import type { LastValues } from '@quartermark/api/client';
-import type { EntryInput } from '@quartermark/engine/log';
-import { emptyFields, ownFields, type RecordFields, type Start } from './record-fields.ts';
-import type { FormKind } from './record-kinds.ts';
+import type { EntryInput, EntryKind } from '@quartermark/engine/log';
+import { emptyFields, ownFields, type RecordFields } from './record-fields.ts';
+import type { Start } from './start.ts';
 
 /** The last entry of a kind that tends to be like the one before; null where there is none. */
-export function lastAlike(kind: FormKind, last: LastValues): EntryInput | null {
+export function lastAlike(kind: EntryKind, last: LastValues): EntryInput | null {
   if (kind === 'session' || kind === 'strip' || kind === 'drive') return last[kind];
   return null;
 }
@@ -16,11 +16,23 @@ export function lastAlike(kind: FormKind, last: LastValues): EntryInput | null {
 export function sameAsLast(last: EntryInput, start: Start): Partial<RecordFields> {
   const empty = emptyFields(start);
   const own = ownFields(last, empty);
-  const { oilTempPeak, coolantTempPeak } = empty.session;
+  const { oilTempPeak, coolantTempPeak, pressuresCold, pressuresHot, fuelUsed, event } =
+    empty.session;
   return {
     ...own,
     ...(own.session
-      ? { session: { ...own.session, oilTempPeak, coolantTempPeak, remarks: '' } }
+      ? {
+          session: {
+            ...own.session,
+            oilTempPeak,
+            coolantTempPeak,
+            pressuresCold,
+            pressuresHot,
+            fuelUsed,
+            event,
+            remarks: '',
+          },
+        }
       : {}),
     ...(own.strip ? { strip: { ...own.strip, weather: '', details: [] } } : {}),
     ...(own.drive ? { drive: { ...own.drive, until: '' } } : {}),

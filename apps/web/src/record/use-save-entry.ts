@@ -1,31 +1,19 @@
 'use client';
 
-import type { CarView, EntryView } from '@quartermark/api/client';
-import { canonicalJson, type EntryInput, sameUseKey } from '@quartermark/engine/log';
+import type { EntryView } from '@quartermark/api/client';
+import type { EntryInput } from '@quartermark/engine/log';
 import { useRef } from 'react';
 import { newId } from '../client/make-id.ts';
 import type { Trouble } from '../client/refusal-words.ts';
 import { useCommand } from '../client/use-command.ts';
+import type { About } from './about.ts';
+import { asksItself, QUESTIONS, type Question, subjectOf } from './asked.ts';
 import { type Sent, useEntryDoor } from './entry-door.ts';
 import { rememberCar } from './last-car.ts';
 
-/** Questions that are answered by "as I wrote it". */
-export type Question = (typeof QUESTIONS)[number];
-
-export const QUESTIONS = ['odometerBackwards', 'orderUnclear', 'looksTheSame'] as const;
-
-/** What a question is about: an answer holds as long as that stays the same. */
-function about(question: Question, entry: EntryInput): string {
-  const until = entry.kind === 'drive' ? entry.until : null;
-  if (question === 'looksTheSame') return sameUseKey(entry) ?? '';
-  return question === 'odometerBackwards'
-    ? canonicalJson([entry.on, until, entry.odometer])
-    : canonicalJson([entry.on, entry.time, entry.dayOrder]);
-}
-
 type Amends = { standing: EntryInput; baseRevision: number };
 type Sending = {
-  view: CarView;
+  about: About;
   /** lets go of what is kept of the form */
   forget: () => void;
   /** where to go once it is saved */
@@ -38,8 +26,8 @@ type Sending = {
  * An entry that reached the server though its answer was lost is found by its id: it is the form's own,
  * so what stands in the form now amends it, and nothing is written twice.
  */
-export function useSaveEntry({ view, forget, onDone }: Sending) {
-  const { garage, carId } = view;
+export function useSaveEntry({ about, forget, onDone }: Sending) {
+  const { garage, carId } = about;
   const garageId = garage.id;
   const door = useEntryDoor();
   const refused = useRef<Trouble | null>(null);
@@ -51,11 +39,11 @@ export function useSaveEntry({ view, forget, onDone }: Sending) {
   const answers = useRef<Partial<Record<Question, string>>>({});
 
   const confirmed = (entry: EntryInput) =>
-    QUESTIONS.filter((question) => answers.current[question] === about(question, entry));
+    QUESTIONS.filter((question) => answers.current[question] === subjectOf(question, entry));
 
   function done(entryId: string, sent: Sent, undo: () => Promise<unknown>) {
     forget();
-    rememberCar(garageId, carId);
+    if (carId !== null) rememberCar(garageId, carId);
     door.away({ carId, entryId, sent, undo });
     if (sent.at === 'server' || !sent.stay) onDone();
   }
@@ -99,16 +87,19 @@ export function useSaveEntry({ view, forget, onDone }: Sending) {
     done(entryId, sent, () => door.amend(undoing));
   }
 
+  const trouble = record.trouble ?? amend.trouble;
   return {
     /** @param amends what stands, for an amendment; null for a new entry */
     save: (entry: EntryInput, amends: Amends | null) =>
       amends ? amendStanding(entry, amends) : recordNew(entry),
     /** Notes that a question was answered with "as I wrote it"; the next `save` says so. */
     answer: (question: Question, entry: EntryInput) => {
-      answers.current[question] = about(question, entry);
+      answers.current[question] = subjectOf(question, entry);
     },
     busy: record.busy || amend.busy,
-    trouble: record.trouble ?? amend.trouble,
+    trouble,
+    /** the refusal is shown with its ways out */
+    asksItself: asksItself(trouble),
     clear: () => {
       record.clear();
       amend.clear();

@@ -2,10 +2,11 @@
 
 import type { EntryInput } from '@quartermark/engine/log';
 import { useMemo, useState } from 'react';
+import { aboutCar } from '../../record/about.ts';
 import { EntryForm } from '../../record/EntryForm.tsx';
 import { type EntryDoor, EntryDoorContext } from '../../record/entry-door.ts';
-import { fieldsOf, type Start } from '../../record/record-fields.ts';
-import { recordKindOf } from '../../record/record-kinds.ts';
+import { fieldsOf } from '../../record/record-fields.ts';
+import type { Start } from '../../record/start.ts';
 import type { Command } from '../queue/command.ts';
 import { keeper } from '../queue/keeper.ts';
 import { askInstead } from '../queue/line.ts';
@@ -53,8 +54,8 @@ export function MendWaiting({ command, car, onDone }: MendWaitingProps) {
     <EntryDoorContext value={door}>
       <h1>Mend it, and it is sent again.</h1>
       <EntryForm
-        view={view}
-        kind={recordKindOf(entry.kind) ?? 'other'}
+        about={aboutCar(view)}
+        kind={entry.kind}
         base={entry}
         start={start}
         initial={fieldsOf(entry, 1, start)}

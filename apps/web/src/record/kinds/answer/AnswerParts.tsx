@@ -1,43 +1,24 @@
 'use client';
 
-import { Controller, useWatch } from 'react-hook-form';
+import { useController, useWatch } from 'react-hook-form';
 import { Notice, TextField } from '../../../components/index.ts';
-import { type AboutProps, errorWithin } from '../../parts.ts';
+import { type AboutProps, errorWithin, type PartProps } from '../../parts.ts';
 import { Ticks } from '../../Ticks.tsx';
-import { AnsweredEntry } from './AnsweredEntry.tsx';
+import { useAnswered } from './use-answered.ts';
 
 /** What was done about a finding or an incident; an incident's own list is ticked off beside it. */
 export function AnswerParts({ form, errors, about }: AboutProps) {
   const notice = useWatch({ control: form.control, name: 'answer.notice' });
-  const lines = about.incidents.find(({ entry }) => entry === notice)?.lines ?? [];
+  const answered = useAnswered(about, notice);
   return (
     <>
       {notice === '' ? (
         <Notice tone="alarm">
           {errors['entry.notice'] ?? 'Open this from the finding or the incident that it answers.'}
         </Notice>
-      ) : (
-        <AnsweredEntry garageId={about.garage.id} about={about} notice={notice} />
-      )}
-      <Controller
-        control={form.control}
-        name="answer.checked"
-        render={({ field: { value, onChange } }) => {
-          const rows = [...lines, ...value.filter((line) => !lines.includes(line))];
-          return rows.length === 0 ? (
-            <></>
-          ) : (
-            <Ticks
-              legend="Looked at"
-              hint="Tick what you have seen with your own eyes; the rest is not known to be good."
-              rows={rows.map((line) => ({ id: line, words: line }))}
-              done={value}
-              onChange={onChange}
-              error={errorWithin(errors, 'checked')}
-            />
-          );
-        }}
-      />
+      ) : null}
+      {answered.words === '' ? null : <p>{answered.words}</p>}
+      <Checked form={form} errors={errors} lines={answered.lines} />
       <TextField
         label="What was done about it"
         autoComplete="off"
@@ -45,5 +26,23 @@ export function AnswerParts({ form, errors, about }: AboutProps) {
         {...form.register('answer.answer')}
       />
     </>
+  );
+}
+
+/** The inspection list; a line that was ticked once and is no longer on it stays. */
+function Checked({ form, errors, lines }: PartProps & { lines: readonly string[] }) {
+  const { field } = useController({ control: form.control, name: 'answer.checked' });
+  const { value } = field;
+  const rows = [...lines, ...value.filter((line) => !lines.includes(line))];
+  if (rows.length === 0) return null;
+  return (
+    <Ticks
+      legend="Looked at"
+      hint="Tick what you have seen with your own eyes; the rest is not known to be good."
+      rows={rows.map((line) => ({ id: line, words: line }))}
+      done={value}
+      onChange={field.onChange}
+      error={errorWithin(errors, 'checked')}
+    />
   );
 }

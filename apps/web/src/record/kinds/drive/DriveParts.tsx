@@ -15,7 +15,13 @@ export function DriveParts({ form, errors }: PartProps) {
   const use = useWatch({ control: form.control, name: 'drive.use' });
   return (
     <>
-      <ChoiceField {...{ form, errors }} name="drive.use" path="use" label="It was" options={USES} />
+      <ChoiceField
+        {...{ form, errors }}
+        name="drive.use"
+        path="use"
+        label="It was"
+        options={USES}
+      />
       <Quantity
         form={form}
         errors={errors}

@@ -1,9 +1,10 @@
 'use client';
 
-import { Controller, useWatch } from 'react-hook-form';
+import { useController, useWatch } from 'react-hook-form';
+import { partOf } from '../../about.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
-import { type AboutProps, errorWithin } from '../../parts.ts';
 import { PartChoice } from '../../PartChoice.tsx';
+import { type AboutProps, errorWithin } from '../../parts.ts';
 import { Ticks } from '../../Ticks.tsx';
 import { isBedded, positionRows } from './positions.ts';
 
@@ -28,7 +29,7 @@ export function FitParts({ form, errors, about }: AboutProps) {
     control: form.control,
     name: ['fit.component', 'fit.change'],
   });
-  const sort = about.parts.find(({ id }) => id === component)?.sort ?? null;
+  const sort = partOf(about, component)?.sort ?? null;
   return (
     <>
       <PartChoice
@@ -70,26 +71,18 @@ type PositionsProps = Pick<AboutProps, 'form' | 'errors'> & {
 };
 
 function Positions({ form, errors, sort }: PositionsProps) {
+  const { field } = useController({ control: form.control, name: 'fit.positions' });
+  const positions = positionRows(sort, field.value);
+  // a part that has one place only
+  if (positions.length === 0) return null;
   return (
-    <Controller
-      control={form.control}
-      name="fit.positions"
-      render={({ field: { value, onChange } }) => {
-        const positions = positionRows(sort, value);
-        return positions.length === 0 ? (
-          // a part that has one place only
-          <></>
-        ) : (
-          <Ticks
-            legend="Where on the car"
-            corners
-            rows={positions}
-            done={value}
-            onChange={onChange}
-            error={errorWithin(errors, 'positions')}
-          />
-        );
-      }}
+    <Ticks
+      legend="Where on the car"
+      corners
+      rows={positions}
+      done={field.value}
+      onChange={field.onChange}
+      error={errorWithin(errors, 'positions')}
     />
   );
 }

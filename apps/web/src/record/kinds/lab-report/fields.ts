@@ -26,12 +26,14 @@ export function readLabReport({ labReport }: RecordFields, { problems }: Reading
     const at_ = `figures.${at}`;
     const value = number(said, `${at_}.value`, problems);
     if (name === undefined && text(said) === undefined) return;
-    if (name === undefined) problems[`${at_}.name`] = 'Write what the figure is of, such as iron, ppm.';
+    if (name === undefined)
+      problems[`${at_}.name`] = 'Write what the figure is of, such as iron, ppm.';
     else if (name.length > LONGEST_NAME)
       problems[`${at_}.name`] = `Longer than ${LONGEST_NAME} characters; shorten it.`;
     else if (Object.hasOwn(figures, name))
       problems[`${at_}.name`] = `${name} is written twice; tell the two apart or drop one.`;
-    else if (text(said) === undefined) problems[`${at_}.value`] = 'Write its figure, or clear its name.';
+    else if (text(said) === undefined)
+      problems[`${at_}.value`] = 'Write its figure, or clear its name.';
     else if (value !== undefined) figures[name] = value;
   });
   return {

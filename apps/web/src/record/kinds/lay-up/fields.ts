@@ -16,7 +16,8 @@ export const layUpFields = (entry: EntryOf<'layUp'>): LayUpFields => ({
 export function readLayUp({ layUp, on }: RecordFields, reading: Reading): Members {
   const until = text(layUp.until);
   if (until !== undefined && on !== '' && until < on)
-    reading.problems.until = 'The planned end is before the first day; swap them or leave it empty.';
+    reading.problems.until =
+      'The planned end is before the first day; swap them or leave it empty.';
   return {
     lines: some(writtenRows(layUp.lines, 'lines', reading, ({ what }) => what.trim() !== '')),
     keysAt: text(layUp.keysAt),

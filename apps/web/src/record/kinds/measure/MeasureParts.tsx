@@ -4,7 +4,9 @@ import { useWatch } from 'react-hook-form';
 import { Notice, TextField } from '../../../components/index.ts';
 import { Fold } from '../../../forms/Fold.tsx';
 import { FormPair } from '../../../forms/Form.tsx';
+import { partOf } from '../../about.ts';
 import { CornerQuantities } from '../../CornerQuantities.tsx';
+import { PartChoice } from '../../PartChoice.tsx';
 import {
   type AboutProps,
   errorWithin,
@@ -12,14 +14,12 @@ import {
   type PartProps,
   PRESSURE_UNITS,
 } from '../../parts.ts';
-import { PartChoice } from '../../PartChoice.tsx';
 import { Quantity } from '../../Quantity.tsx';
 import { Discs } from './Discs.tsx';
 import { Pads } from './Pads.tsx';
 import { NO_READING } from './read.ts';
 import { readCounts } from './read-counts.ts';
 import { Tread } from './Tread.tsx';
-
 
 /** Everything that can be measured, folded by what it is of; any of it may stay empty. */
 export function MeasureParts({ form, errors, about }: AboutProps) {
@@ -29,7 +29,7 @@ export function MeasureParts({ form, errors, about }: AboutProps) {
     control: form.control,
     name: ['measure.component', 'measure'],
   });
-  const sort = about.parts.find(({ id }) => id === component)?.sort;
+  const sort = partOf(about, component)?.sort;
   const counts = readCounts(measure);
   /** Open from the start where something stands, or where the chosen part is measured. */
   const fold = (of: keyof typeof counts, ...sorts: readonly string[]) => ({
@@ -48,7 +48,11 @@ export function MeasureParts({ form, errors, about }: AboutProps) {
         optional
       />
       {nothing ? <Notice tone="alarm">{nothing}</Notice> : null}
-      <Fold title="Tyres" {...fold('tyres', 'tyreSet', 'wheelSet')} wrong={wrong(errors, 'tread', 'dateCode', 'cracks')}>
+      <Fold
+        title="Tyres"
+        {...fold('tyres', 'tyreSet', 'wheelSet')}
+        wrong={wrong(errors, 'tread', 'dateCode', 'cracks')}
+      >
         <Tread {...rows} />
         <FormPair>
           <TextField
@@ -91,15 +95,15 @@ export function MeasureParts({ form, errors, about }: AboutProps) {
 const wrong = (errors: PartProps['errors'], ...paths: string[]) =>
   errorWithin(errors, ...paths) !== undefined;
 
-function Rest({ form, errors, ...fold }: PartProps & { now: string | undefined; unfolded: boolean }) {
+function Rest({
+  form,
+  errors,
+  ...fold
+}: PartProps & { now: string | undefined; unfolded: boolean }) {
   const rows = { form, errors };
   const paths = ['batteryV', 'brakeFluidTest', 'oilPressureHotIdle', 'oilPressureAtRpm'];
   return (
-    <Fold
-      title="Battery, brake fluid, oil pressure"
-      {...fold}
-      wrong={wrong(errors, ...paths)}
-    >
+    <Fold title="Battery, brake fluid, oil pressure" {...fold} wrong={wrong(errors, ...paths)}>
       <FormPair>
         <TextField
           label="Battery"

@@ -36,9 +36,7 @@ export function Tread({ form, errors }: PartProps) {
               units={DEPTH_UNITS}
               value={depth}
               onChange={(read) =>
-                onChange(
-                  rows.map((row, place) => (place === at ? { ...row, depth: read } : row)),
-                )
+                onChange(rows.map((row, place) => (place === at ? { ...row, depth: read } : row)))
               }
             />
           )}

@@ -65,7 +65,8 @@ export function measureFields(entry: EntryOf<'measure'>, empty: MeasureFields): 
     tread: [
       ...tread.map(({ corner, groove = '', depth }) => ({ corner, groove, depth })),
       ...empty.tread.filter(
-        (row) => !tread.some(({ corner, groove }) => row.corner === corner && row.groove === groove),
+        (row) =>
+          !tread.some(({ corner, groove }) => row.corner === corner && row.groove === groove),
       ),
     ],
     pads: [

@@ -36,9 +36,7 @@ export function readMeasure({ measure }: RecordFields, reading: Reading): Member
 
 function readTread({ tread }: MeasureFields, reading: Reading) {
   const rows = writtenRows(tread, 'tread', reading, ({ depth }) => quantity(depth) !== undefined);
-  return some(
-    rows.map(({ corner, groove, depth }) => ({ corner, groove: text(groove), depth })),
-  );
+  return some(rows.map(({ corner, groove, depth }) => ({ corner, groove: text(groove), depth })));
 }
 
 function readPads({ pads }: MeasureFields, reading: Reading) {

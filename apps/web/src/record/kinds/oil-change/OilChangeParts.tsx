@@ -6,8 +6,8 @@ import { Fold } from '../../../forms/Fold.tsx';
 import { FormPair } from '../../../forms/Form.tsx';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { finerWords } from '../../finer-words.ts';
-import { type PartProps, VOLUME_UNITS } from '../../parts.ts';
 import { Product } from '../../Product.tsx';
+import { type PartProps, VOLUME_UNITS } from '../../parts.ts';
 import { Quantity } from '../../Quantity.tsx';
 import { ZoneChoice } from '../../Zones.tsx';
 
@@ -42,7 +42,13 @@ export function OilChangeParts({ form, errors, base }: AmendedProps) {
           units={VOLUME_UNITS}
         />
       </FormPair>
-      <ChoiceField {...{ form, errors }} name="oilChange.filter" path="filterRenewed" label="The oil filter was" options={FILTER} />
+      <ChoiceField
+        {...{ form, errors }}
+        name="oilChange.filter"
+        path="filterRenewed"
+        label="The oil filter was"
+        options={FILTER}
+      />
       <Fold title="The stick after it">
         <Controller
           control={form.control}

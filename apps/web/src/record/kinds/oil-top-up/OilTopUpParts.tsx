@@ -5,8 +5,8 @@ import { Controller } from 'react-hook-form';
 import { Choice } from '../../../components/index.ts';
 import { Fold } from '../../../forms/Fold.tsx';
 import { finerWords } from '../../finer-words.ts';
-import { type PartProps, VOLUME_UNITS } from '../../parts.ts';
 import { Product } from '../../Product.tsx';
+import { type PartProps, VOLUME_UNITS } from '../../parts.ts';
 import { Quantity } from '../../Quantity.tsx';
 import { TickField } from '../../TickField.tsx';
 import { ZoneChoice } from '../../Zones.tsx';
@@ -51,7 +51,11 @@ export function OilTopUpParts({ form, errors, base }: AmendedProps) {
         hint="Any other amount, as you measured it."
         units={VOLUME_UNITS}
       />
-      <TickField form={form} name="oilTopUp.toMax" label="Filled to MAX, read by the manual’s procedure" />
+      <TickField
+        form={form}
+        name="oilTopUp.toMax"
+        label="Filled to MAX, read by the manual’s procedure"
+      />
       <Fold title="The stick before and after">
         <Controller
           control={form.control}

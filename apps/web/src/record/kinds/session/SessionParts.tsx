@@ -1,11 +1,23 @@
 'use client';
 
 import { Controller, useWatch } from 'react-hook-form';
-import { Stepper, TextField } from '../../../components/index.ts';
+import { SelectField, Stepper, TextField } from '../../../components/index.ts';
 import { Fold } from '../../../forms/Fold.tsx';
 import { FormPair } from '../../../forms/Form.tsx';
+import { partOf } from '../../about.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
-import { DISTANCE_UNITS, NUMBER, type PartProps, TEMPERATURE_UNITS } from '../../parts.ts';
+import { CornerQuantities } from '../../CornerQuantities.tsx';
+import { PartChoice } from '../../PartChoice.tsx';
+import {
+  type AboutProps,
+  DISTANCE_UNITS,
+  errorWithin,
+  NUMBER,
+  type PartProps,
+  PRESSURE_UNITS,
+  TEMPERATURE_UNITS,
+  VOLUME_UNITS,
+} from '../../parts.ts';
 import { Quantity } from '../../Quantity.tsx';
 
 const USES = [
@@ -13,10 +25,16 @@ const USES = [
   { value: 'autocross', words: 'Autocross' },
 ] as const;
 
-export function SessionParts({ form, errors }: PartProps) {
+export function SessionParts({ form, errors, about }: AboutProps) {
   return (
     <>
-      <ChoiceField {...{ form, errors }} name="session.use" path="use" label="It was" options={USES} />
+      <ChoiceField
+        {...{ form, errors }}
+        name="session.use"
+        path="use"
+        label="It was"
+        options={USES}
+      />
       <Controller
         control={form.control}
         name="session.sessions"
@@ -33,6 +51,8 @@ export function SessionParts({ form, errors }: PartProps) {
         )}
       />
       <SessionDetails form={form} errors={errors} />
+      <Tyres form={form} errors={errors} about={about} />
+      <Event form={form} errors={errors} about={about} />
     </>
   );
 }
@@ -44,6 +64,7 @@ const DETAILS = [
   'laps',
   'oilTempPeak.text',
   'coolantTempPeak.text',
+  'fuelUsed.text',
   'remarks',
 ];
 
@@ -104,6 +125,14 @@ function SessionDetails({ form, errors }: PartProps) {
           units={TEMPERATURE_UNITS}
         />
       </FormPair>
+      <Quantity
+        {...rows}
+        name="session.fuelUsed"
+        path="fuelUsed"
+        label="Fuel used"
+        optional
+        units={VOLUME_UNITS}
+      />
       <TextField
         label="Remarks"
         hint="One line on how it went."
@@ -113,5 +142,67 @@ function SessionDetails({ form, errors }: PartProps) {
         {...form.register('session.remarks')}
       />
     </Fold>
+  );
+}
+
+function Tyres({ form, errors, about }: AboutProps) {
+  const rows = { form, errors };
+  const [tyreSet, cold, hot] = useWatch({
+    control: form.control,
+    name: ['session.tyreSet', 'session.pressuresCold', 'session.pressuresHot'],
+  });
+  const read = [cold, hot].flatMap((corners) => Object.values(corners)).some(({ text }) => text);
+  const set = partOf(about, tyreSet)?.name;
+  return (
+    <Fold
+      title="Tyres and pressures"
+      now={[set, read && 'pressures read'].filter(Boolean).join(', ')}
+      wrong={errorWithin(errors, 'tyreSet', 'pressuresCold', 'pressuresHot') !== undefined}
+    >
+      <PartChoice
+        {...rows}
+        about={about}
+        name="session.tyreSet"
+        path="tyreSet"
+        label="Tyre set"
+        none="Not said"
+        only={({ sort }) => sort === 'tyreSet' || sort === 'wheelSet'}
+        optional
+      />
+      <CornerQuantities
+        {...rows}
+        name="session.pressuresCold"
+        path="pressuresCold"
+        label="Pressures, cold"
+        units={PRESSURE_UNITS}
+      />
+      <CornerQuantities
+        {...rows}
+        name="session.pressuresHot"
+        path="pressuresHot"
+        label="Pressures, hot"
+        units={PRESSURE_UNITS}
+      />
+    </Fold>
+  );
+}
+
+/** The event it belongs to; absent where the calendar is empty and none was named. */
+function Event({ form, errors, about }: AboutProps) {
+  const chosen = useWatch({ control: form.control, name: 'session.event' });
+  const lost = chosen !== '' && !about.events.some(({ id }) => id === chosen);
+  if (about.events.length === 0 && !lost) return null;
+  return (
+    <SelectField
+      label="At the event"
+      optional
+      options={[
+        { value: '', words: 'None' },
+        ...about.events.map(({ id, name }) => ({ value: id, words: name })),
+        ...(lost ? [{ value: chosen, words: 'As chosen' }] : []),
+      ]}
+      error={errors['entry.event']}
+      {...form.register('session.event')}
+    />
   );
 }

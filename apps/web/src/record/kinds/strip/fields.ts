@@ -1,6 +1,14 @@
 import type { EntryOf } from '@quartermark/engine/log';
 import type { RecordFields } from '../../record-fields.ts';
-import { type Members, number, type Problems, type Reading, text, typed, was } from '../../typed.ts';
+import {
+  type Members,
+  number,
+  type Problems,
+  type Reading,
+  text,
+  typed,
+  was,
+} from '../../typed.ts';
 
 const FIGURES = [
   'reactionS',

@@ -2,7 +2,15 @@ import type { EntryOf } from '@quartermark/engine/log';
 import { ALL_CORNERS, type Corner } from '../../corners.ts';
 import type { RecordFields } from '../../record-fields.ts';
 import { type Start, usualUnits } from '../../start.ts';
-import { type Members, quantity, type Reading, type TypedText, text, was, yes } from '../../typed.ts';
+import {
+  type Members,
+  quantity,
+  type Reading,
+  type TypedText,
+  text,
+  was,
+  yes,
+} from '../../typed.ts';
 
 export type WheelsFields = {
   change: EntryOf<'wheels'>['change'] | '';

@@ -1,8 +1,10 @@
 import { KIND_WORDS } from '@quartermark/engine/display';
 import { HydrationBoundary } from '@tanstack/react-query';
 import type { Metadata } from 'next';
+import { aboutName } from '../../../../../entry/about-name.ts';
 import { EntryScreen } from '../../../../../entry/EntryScreen.tsx';
 import { Page } from '../../../../../frame/Page.tsx';
+import { aboutWhat } from '../../../../../record/about-what.ts';
 import { answers, ask, orNotFound, pageCache } from '../../../../../server/ask.ts';
 
 type EntryPageProps = { params: Promise<{ garageId: string; entryId: string }> };
@@ -23,13 +25,11 @@ export default async function EntryPage(props: EntryPageProps) {
     ask().entry.revisions.queryOptions({ garageId, entryId }),
   );
   const [{ entry }] = await orNotFound(Promise.all([found(props), revisions]));
-  const carId = entry.car ?? null;
-  if (carId !== null)
-    await orNotFound(pageCache().fetchQuery(ask().car.view.queryOptions({ garageId, carId })));
+  await orNotFound(aboutName(garageId, aboutWhat(entry)));
   return (
     <HydrationBoundary state={answers()}>
       <Page width="narrow">
-        <EntryScreen garageId={garageId} entryId={entryId} carId={carId} />
+        <EntryScreen garageId={garageId} entryId={entryId} />
       </Page>
     </HydrationBoundary>
   );

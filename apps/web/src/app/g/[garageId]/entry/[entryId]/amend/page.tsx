@@ -1,11 +1,12 @@
 import { KIND_WORDS } from '@quartermark/engine/display';
 import { HydrationBoundary } from '@tanstack/react-query';
 import type { Metadata, Route } from 'next';
-import { notFound, redirect } from 'next/navigation';
+import { redirect } from 'next/navigation';
 import { PageAnswer } from '../../../../../../components/index.ts';
+import { aboutName } from '../../../../../../entry/about-name.ts';
 import { Page } from '../../../../../../frame/Page.tsx';
 import { AmendForm } from '../../../../../../record/AmendForm.tsx';
-import { recordKindOf } from '../../../../../../record/record-kinds.ts';
+import { aboutWhat } from '../../../../../../record/about-what.ts';
 import { answers, ask, orNotFound, pageCache } from '../../../../../../server/ask.ts';
 
 export const metadata: Metadata = { title: 'Amend an entry' };
@@ -19,20 +20,15 @@ export default async function AmendPage({ params }: AmendPageProps) {
   );
   // a removed entry stays so; its own page says what can be done
   if (removed) redirect(`/g/${garageId}/entry/${entryId}` as Route);
-  const carId = entry.car;
-  if (carId === undefined) notFound();
-  const { car } = await orNotFound(
-    pageCache().fetchQuery(ask().car.view.queryOptions({ garageId, carId })),
-  );
+  const what = aboutWhat(entry);
+  const name = await orNotFound(aboutName(garageId, what));
   return (
     <HydrationBoundary state={answers()}>
       <Page width="narrow">
-        <PageAnswer about={`${car.name}: ${KIND_WORDS[entry.kind].toLowerCase()}`}>
-          {recordKindOf(entry.kind)
-            ? 'Put the entry right. What it said before is kept.'
-            : 'Put its day, its odometer or its note right. What it said before is kept.'}
+        <PageAnswer about={`${name}: ${KIND_WORDS[entry.kind].toLowerCase()}`}>
+          Put the entry right. What it said before is kept.
         </PageAnswer>
-        <AmendForm garageId={garageId} carId={carId} entryId={entryId} />
+        <AmendForm garageId={garageId} entryId={entryId} of={what} />
       </Page>
     </HydrationBoundary>
   );

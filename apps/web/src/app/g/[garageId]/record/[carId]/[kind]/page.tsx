@@ -1,11 +1,12 @@
 import { KIND_WORDS } from '@quartermark/engine/display';
+import type { EntryKind } from '@quartermark/engine/log';
 import { HydrationBoundary } from '@tanstack/react-query';
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { PageAnswer } from '../../../../../../components/index.ts';
 import { Page } from '../../../../../../frame/Page.tsx';
 import { RecordForm } from '../../../../../../record/RecordForm.tsx';
-import { KIND_QUESTION, recordKindOf } from '../../../../../../record/record-kinds.ts';
+import { entryKindOf, KIND_QUESTION } from '../../../../../../record/record-kinds.ts';
 import { answers, ask, orNotFound, pageCache } from '../../../../../../server/ask.ts';
 
 type RecordPageProps = {
@@ -14,20 +15,28 @@ type RecordPageProps = {
 };
 
 export async function generateMetadata({ params }: RecordPageProps): Promise<Metadata> {
-  const kind = recordKindOf((await params).kind);
+  const kind = entryKindOf((await params).kind);
   return { title: kind ? KIND_WORDS[kind] : 'What happened' };
 }
 
+/** Kinds whose form names a part; the rest do without the list, which is worked out when asked. */
+const NAMES_PARTS: readonly EntryKind[] = ['fit', 'measure', 'session'];
+
+const one = (said: string | string[] | undefined) => (typeof said === 'string' ? said : null);
+
 export default async function RecordPage({ params, searchParams }: RecordPageProps) {
   const { garageId, carId, kind: named } = await params;
-  const kind = recordKindOf(named);
+  const kind = entryKindOf(named);
   if (!kind) notFound();
-  const { item } = await searchParams;
+  const { item, component, notice } = await searchParams;
   const where = { garageId, carId };
   const [{ car }] = await orNotFound(
     Promise.all([
       pageCache().fetchQuery(ask().car.view.queryOptions(where)),
       pageCache().fetchQuery(ask().car.lastValues.queryOptions(where)),
+      ...(NAMES_PARTS.includes(kind)
+        ? [pageCache().fetchQuery(ask().gear.list.queryOptions({ garageId }))]
+        : []),
     ]),
   );
   return (
@@ -40,7 +49,7 @@ export default async function RecordPage({ params, searchParams }: RecordPagePro
           garageId={garageId}
           carId={carId}
           kind={kind}
-          itemId={typeof item === 'string' ? item : null}
+          of={{ itemId: one(item), component: one(component), notice: one(notice) }}
         />
       </Page>
     </HydrationBoundary>

@@ -1,0 +1,177 @@
+import { type EntryDraft, type EntryInput, entryInput } from '@quartermark/engine/log';
+
+/** What the entries of a test have in common. */
+export const COMMON = { id: 'e-1', car: 'c-1', zone: 'Europe/Berlin', on: '2026-05-02' };
+
+export const of = (draft: object): EntryInput =>
+  entryInput.parse({ ...COMMON, ...draft } as EntryDraft);
+
+/** At least one entry of every kind, some with members that no form shows. For tests. */
+export const SAMPLE_ENTRIES: readonly EntryInput[] = [
+  of({ kind: 'odometer', odometer: { text: '38,412', unit: 'mi' }, time: '07:05' }),
+  of({
+    kind: 'odometer',
+    odometer: { text: '41 350', unit: 'km' },
+    hourMeter: { text: '812.5', unit: 'h' },
+    dayOrder: 'beforeDriving',
+  }),
+  of({
+    kind: 'fuel',
+    volume: { text: '41,20', unit: 'l' },
+    octane: 98,
+    full: true,
+    price: '70.11 €',
+  }),
+  of({
+    kind: 'oilCheck',
+    level: { how: 'fraction', fraction: 0.6 },
+    condition: { state: 'hotStopped', minutesAfterStop: 5, oilTempC: 92 },
+  }),
+  of({ kind: 'oilCheck', level: { how: 'fraction', fraction: 0.5 }, photos: ['p-1'] }),
+  of({ kind: 'oilCheck', level: { how: 'fromMax', litres: -0.4 }, note: ' two lines\nof it ' }),
+  of({
+    kind: 'oilTopUp',
+    volume: { text: '0,30', unit: 'l' },
+    toMax: true,
+    levelBefore: { how: 'fraction', fraction: 0.25, step: 0.25 },
+    product: 'House blend',
+    condition: { state: 'hotIdle' },
+  }),
+  of({
+    kind: 'oilChange',
+    filled: { text: '6.2', unit: 'l' },
+    drained: { text: '6', unit: 'usQt' },
+    filterRenewed: false,
+    levelAfter: { how: 'fraction', fraction: 0.9 },
+    grade: '10W-60',
+  }),
+  of({
+    kind: 'drive',
+    use: 'touring',
+    distance: { text: '1 450', unit: 'km' },
+    until: '2026-05-06',
+  }),
+  of({
+    kind: 'session',
+    use: 'autocross',
+    sessions: 2,
+    hours: 0.4,
+    laps: 8,
+    venue: 'Old Works',
+    oilTempPeak: { text: '241', unit: 'f' },
+    fuelUsed: { text: '12', unit: 'l' },
+    event: 'event-1',
+    pressuresCold: { frontLeft: { text: '1.8', unit: 'bar' } },
+    driver: 'Tam',
+    remarks: 'Dusty.',
+  }),
+  of({
+    kind: 'strip',
+    passes: [{ lane: 'left', at4thS: 12.841, pressure: { text: '1.1', unit: 'bar' } }, {}],
+    launches: 3,
+    weather: 'dry',
+  }),
+  of({
+    kind: 'service',
+    items: ['i-1', 'i-2'],
+    parts: ['seal', 'washer'],
+    fasteners: ['drain plug'],
+    byWhom: 'own work',
+    historyComplete: true,
+  }),
+  of({ kind: 'note', note: 'Rattle from the left.' }),
+  of({ kind: 'fluid', which: 'Coolant', levelText: 'At MIN', added: { text: '0,4', unit: 'l' } }),
+  of({ kind: 'fluid', which: 'Brake fluid', gear: 'g-1' }),
+  of({
+    kind: 'inspection',
+    purpose: 'Scrutineering',
+    result: 'conditional',
+    byWhom: 'the club',
+    sticker: 'green 41',
+    noiseDb: 97.5,
+    validTo: '2027-04-30',
+    photos: ['p-1', 'p-2'],
+  }),
+  of({
+    kind: 'measure',
+    component: 'g-1',
+    // not in the order of the form, one groove by a name of its own and one without any
+    tread: [
+      { corner: 'rearLeft', groove: 'inner', depth: { text: '4,5', unit: 'mm' } },
+      { corner: 'frontLeft', depth: { text: '5', unit: 'mm' } },
+      { corner: 'frontLeft', groove: 'second rib', depth: { text: '6', unit: 'in32' } },
+    ],
+    dateCode: '1423',
+    cracks: 'none',
+  }),
+  of({
+    kind: 'measure',
+    pads: [
+      {
+        corner: 'rearRight',
+        inner: { text: '7.0', unit: 'mm' },
+        outer: { text: '7.5', unit: 'mm' },
+      },
+      { corner: 'frontLeft', outer: { text: '9', unit: 'mm' } },
+    ],
+    discs: [
+      { corner: 'frontRight', massG: 5612 },
+      { corner: 'frontLeft', thickness: { text: '31.4', unit: 'mm' } },
+    ],
+    batteryV: 12.62,
+    brakeFluidTest: '1 % water',
+    oilPressureHotIdle: { text: '1.2', unit: 'bar' },
+    oilPressureAtRpm: { pressure: { text: '62', unit: 'psi' }, rpm: 6000 },
+    pressures: { rearLeft: { text: '2,1', unit: 'bar' } },
+  }),
+  of({
+    kind: 'fit',
+    component: 'g-2',
+    change: 'on',
+    positions: ['rear', 'front'],
+    condition: 'new',
+    bedding: 'notBedded',
+  }),
+  of({ kind: 'fit', component: 'g-2', change: 'off' }),
+  of({ kind: 'wheels', change: 'off', which: ['rearLeft', 'frontLeft'] }),
+  of({ kind: 'wheels', change: 'torqued', torque: { text: '120', unit: 'nm' }, cold: true }),
+  of({
+    kind: 'finding',
+    what: 'Weeping boot',
+    where: 'rearLeft',
+    severity: 'beforeHardUse',
+    dueBy: '2026-07-01',
+    photos: ['p-3'],
+    resolvedBy: 'e-9',
+  }),
+  of({ kind: 'finding', what: 'Oil mist', where: 'under the gearbox', severity: 'watch' }),
+  of({ kind: 'incident', what: 'overRev', detail: 'third for fifth', driver: 'Tam' }),
+  of({
+    kind: 'layUp',
+    lines: [
+      { what: 'Car', how: 'covered' },
+      { what: 'Side windows a finger open', how: 'other' },
+      { what: 'Battery', how: 'disconnected' },
+    ],
+    until: '2026-08-01',
+    keysAt: 'the hook',
+  }),
+  of({ kind: 'wakeUp', lines: [{ what: 'Battery', how: 'disconnected' }] }),
+  of({
+    kind: 'meterReplaced',
+    meter: 'odometer',
+    oldLast: { text: '88,000', unit: 'mi' },
+    newFirst: { text: '5', unit: 'mi' },
+  }),
+  of({ kind: 'meterReplaced', meter: 'hours', newFirst: { text: '0.0', unit: 'h' } }),
+  of({ kind: 'repair', text: 'Turbocharger seals', affectsOilUse: true }),
+  of({ kind: 'repair', text: 'Door hinge', affectsOilUse: false }),
+  of({ kind: 'labReport', laboratory: 'The bench', figures: { 'iron, ppm': 12.5, copper: 3 } }),
+  of({ kind: 'handover', what: 'lent', who: 'Tam' }),
+  of({
+    kind: 'answer',
+    notice: 'e-7',
+    answer: 'Boot renewed.',
+    checked: ['Underneath', 'Steering'],
+  }),
+];
