@@ -10,6 +10,7 @@ import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useCommand } from '../client/use-command.ts';
 import { Button, Notice } from '../components/index.ts';
+import { QUESTIONS } from '../record/asked.ts';
 import { useEntryDoor } from '../record/entry-door.ts';
 import styles from './EntryScreen.module.css';
 
@@ -23,7 +24,7 @@ type EntryProps = {
 };
 
 /** What was answered when it was first recorded is not asked again. */
-const CONFIRMED = ['odometerBackwards' as const, 'orderUnclear' as const, 'looksTheSame' as const];
+const CONFIRMED = [...QUESTIONS];
 
 /** Takes an entry out of the count. A removed one is never revived: the way back records it anew. */
 export function RemoveEntry({ garageId, shown, carId, to }: EntryProps) {

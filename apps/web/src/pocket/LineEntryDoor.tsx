@@ -7,7 +7,7 @@ import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useToast } from '../components/index.ts';
 import { type EntryDoor, EntryDoorContext, type Sent } from '../record/entry-door.ts';
-import { useServerDoor } from '../record/ServerEntryDoor.tsx';
+import { useServerDoor } from '../record/use-server-door.ts';
 import type { Ask } from './queue/command.ts';
 import { keeper } from './queue/keeper.ts';
 import { takeOut, undoRecord } from './queue/line.ts';

@@ -48,7 +48,7 @@ type Beside = { gear?: readonly GearRow[] | undefined; events?: readonly EventVi
 
 /** @param beside components, people and events of the garage, as far as they are at hand */
 export function aboutCar(view: CarView, { gear, events = [] }: Beside = {}): About {
-  const { garage, carId, car, items, analysis } = view;
+  const { garage, carId, car, items, people, analysis } = view;
   const matters = analysis?.matters;
   return {
     garage,
@@ -58,8 +58,9 @@ export function aboutCar(view: CarView, { gear, events = [] }: Beside = {}): Abo
     unit: car.unit,
     profile: car.profile,
     items,
-    people: (gear ?? []).flatMap((row) => (row.gear.kind === 'person' ? [row.gear.name] : [])),
-    parts: gear ? knownParts(gear) : null,
+    people,
+    // those on the car come with it; that there are no others is not known
+    parts: gear ? knownParts(gear) : view.gear.length > 0 ? knownParts(view.gear) : null,
     events: events.map(({ eventId, event }) => ({ id: eventId, name: event.name })),
     findings: matters?.findings ?? [],
     incidents: matters?.incidents ?? [],

@@ -44,7 +44,7 @@ export type EntryDoor = {
 
 export const EntryDoorContext = createContext<EntryDoor | null>(null);
 
-/** The door of the page; `ServerEntryDoor` is the one that every page of a garage stands in. */
+/** The door of the page. */
 export function useEntryDoor(): EntryDoor {
   const door = useContext(EntryDoorContext);
   if (!door) throw new Error('useEntryDoor() is called outside of a door: put it in one');

@@ -2,21 +2,14 @@
 
 import type { Written } from '@quartermark/api/client';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { type ReactNode, useMemo } from 'react';
+import { useMemo } from 'react';
 import { useAfterSave } from '../client/AfterSave.tsx';
 import { useTRPC } from '../client/trpc.ts';
-import { type EntryDoor, EntryDoorContext, type Sent } from './entry-door.ts';
-
-type ServerEntryDoorProps = { garageId: string; children: ReactNode };
-
-/** Sends entries straight to the server. It stands inside `AfterSaveProvider`. */
-export function ServerEntryDoor({ garageId, children }: ServerEntryDoorProps) {
-  return <EntryDoorContext value={useServerDoor(garageId)}>{children}</EntryDoorContext>;
-}
+import type { EntryDoor, Sent } from './entry-door.ts';
 
 const held = (written: Written): Sent => ({ at: 'server', written });
 
-/** The door straight to the server, for a door of another kind to fall back on. */
+/** The door straight to the server. It stands inside `AfterSaveProvider`; other doors rest on it. */
 export function useServerDoor(garageId: string): EntryDoor {
   const trpc = useTRPC();
   const client = useQueryClient();
