@@ -14,9 +14,7 @@ export function usePartNames(garageId: string, ...entries: readonly EntryInput[]
     ...trpc.gear.list.queryOptions({ garageId }),
     enabled: entries.some(namesPart),
   });
-  return data
-    ? Object.fromEntries(data.rows.map(({ gearId, gear }) => [gearId, gear.name]))
-    : NONE;
+  return data ? Object.fromEntries(data.rows.map(({ gearId, gear }) => [gearId, gear.name])) : NONE;
 }
 
 function namesPart(entry: EntryInput): boolean {
