@@ -75,7 +75,7 @@ export type CarView = {
   failure: FailureView | null;
   /** components that are on it now */
   gear: GearRow[];
-  /** who drives it, the last one first, and who else belongs to the garage */
+  /** who drives it, the last one first, then who else belongs to the garage; at most 30 */
   people: string[];
 };
 
@@ -145,9 +145,11 @@ export type LastValues = {
   drive: EntryInput | null;
   fuel: EntryInput | null;
   oilCheck: EntryInput | null;
+  /** the last that gives a torque */
   wheels: EntryInput | null;
   fit: EntryInput | null;
   measure: EntryInput | null;
+  /** the last that says where */
   finding: EntryInput | null;
 };
 
@@ -168,7 +170,7 @@ export type PocketSheet = {
   at: string;
   garages: {
     garage: GarageView;
-    /** the one something was last recorded of first */
+    /** at most 60, the one with the newest entry first */
     cars: { view: CarView; last: LastValues }[];
     gear: GearRow[];
     events: EventView[];

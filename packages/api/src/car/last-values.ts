@@ -1,4 +1,11 @@
-import { lastOfEachKind, lastWithOdometer, readCar, type Tx } from '@quartermark/db';
+import {
+  type EntryRow,
+  lastOfEachKind,
+  lastWith,
+  lastWithOdometer,
+  readCar,
+  type Tx,
+} from '@quartermark/db';
 import type { EntryKind } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { id } from '../asked.ts';
@@ -17,10 +24,8 @@ const KINDS = [
   'drive',
   'fuel',
   'oilCheck',
-  'wheels',
   'fit',
   'measure',
-  'finding',
 ] as const satisfies readonly EntryKind[];
 
 /** What the forms start from: the last of each kind, and the last odometer reading. */
@@ -37,14 +42,14 @@ export function carLastValues(
 
 /** The same, inside a transaction; of a car that is there. */
 export async function lastValuesOf(tx: Tx, garageId: string, carId: string): Promise<LastValues> {
-  const [last, read] = await Promise.all([
+  const [last, read, torqued, found] = await Promise.all([
     lastOfEachKind(tx, garageId, carId, KINDS),
     lastWithOdometer(tx, garageId, carId),
+    lastWith(tx, garageId, carId, 'wheels', 'torque'),
+    lastWith(tx, garageId, carId, 'finding', 'where'),
   ]);
-  const of = (kind: EntryKind) => {
-    const row = last.find((one) => one.kind === kind);
-    return row ? bodyOf(row) : null;
-  };
+  const entryOf = (row: EntryRow | null | undefined) => (row ? bodyOf(row) : null);
+  const of = (kind: (typeof KINDS)[number]) => entryOf(last.find((one) => one.kind === kind));
   return {
     odometer: read ? odometerOf(bodyOf(read)) : null,
     oilTopUp: of('oilTopUp'),
@@ -53,10 +58,10 @@ export async function lastValuesOf(tx: Tx, garageId: string, carId: string): Pro
     drive: of('drive'),
     fuel: of('fuel'),
     oilCheck: of('oilCheck'),
-    wheels: of('wheels'),
+    wheels: entryOf(torqued),
     fit: of('fit'),
     measure: of('measure'),
-    finding: of('finding'),
+    finding: entryOf(found),
   };
 }
 

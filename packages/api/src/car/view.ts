@@ -1,7 +1,7 @@
 import {
   carWithSnapshot,
   driverNames,
-  type GarageRow,
+  listEntriesOfGear,
   listGear,
   listGearOnceOn,
   listItems,
@@ -15,13 +15,16 @@ import { inGarage } from '../command/in-garage.ts';
 import { failureViewOf } from '../failure-view-of.ts';
 import { garageViewOf } from '../garage/view-of.ts';
 import { gearRows } from '../gear/gear-rows.ts';
+import { fittedOn } from '../gear/windows-of.ts';
 import { itemViewOf } from '../item/view-of.ts';
 import { notFoundHere } from '../refused.ts';
-import type { CarView, GearRow } from '../views.ts';
+import type { CarView, GarageView, GearRow } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 import { carOf } from './car-of.ts';
 
 export const carViewInput = z.strictObject({ garageId: id, carId: id });
+
+const PEOPLE_MAX = 30;
 
 /** A car with its items and what was last computed of it. Its own figures are not computed here. */
 export function carView(
@@ -34,8 +37,11 @@ export function carView(
     asker,
     garageId,
     async (tx) => {
-      const garage = await readGarage(tx, garageId);
-      const view = garage && (await carViewOf(tx, world, garage, carId));
+      const row = await readGarage(tx, garageId);
+      if (!row) throw notFoundHere('car', 'carId');
+      const garage = garageViewOf(row, world.clock.now());
+      const asked = { tx, garage: row, today: garage.today, log: world.log };
+      const view = await carViewOf(tx, garage, carId, fittedNow(asked, carId));
       if (!view) throw notFoundHere('car', 'carId');
       return view;
     },
@@ -43,12 +49,17 @@ export function carView(
   );
 }
 
-/** Call in a `repeatable read` transaction. @returns null if the car is not in the garage */
+/**
+ * Call in a `repeatable read` transaction.
+ *
+ * @param gear the components that are on it
+ * @returns null if the car is not in the garage
+ */
 export async function carViewOf(
   tx: Tx,
-  world: World,
-  garage: GarageRow,
+  garage: GarageView,
   carId: string,
+  gear: GearRow[] | Promise<GearRow[]>,
 ): Promise<CarView | null> {
   const garageId = garage.id;
   // sent down one connection without waiting in between
@@ -56,14 +67,13 @@ export async function carViewOf(
     carWithSnapshot(tx, garageId, carId),
     listItems(tx, garageId, { carId }),
     listLayUps(tx, garageId, carId),
-    driverNames(tx, garageId, carId),
-    listGearOnceOn(tx, garageId, carId),
+    driverNames(tx, garageId, carId, PEOPLE_MAX),
+    gear,
   ]);
   if (!found) return null;
   const { car, snapshot, failure } = found;
-  const garageView = garageViewOf(garage, world.clock.now());
   return {
-    garage: garageView,
+    garage,
     carId,
     car: carOf(car),
     revision: car.revision,
@@ -79,18 +89,25 @@ export async function carViewOf(
     engineVersion: snapshot?.engineVersion ?? null,
     analysis: snapshot?.analysis ?? null,
     failure: failureViewOf(failure),
-    gear: await fittedNow({ tx, garage, today: garageView.today, log: world.log }, carId, parts),
+    gear: parts,
     people,
   };
 }
 
-async function fittedNow(
-  asked: Parameters<typeof gearRows>[0],
-  carId: string,
-  parts: readonly string[],
-): Promise<GearRow[]> {
-  if (parts.length === 0) return [];
-  const pieces = (await listGear(asked.tx, asked.garage.id)).filter(({ id }) => parts.includes(id));
-  const rows = await gearRows(asked, pieces);
-  return rows.filter(({ fittedTo }) => fittedTo?.carId === carId);
+/** Only what is on the car today is worked out: each part asks for the books of all cars it was on. */
+async function fittedNow(asked: Parameters<typeof gearRows>[0], carId: string): Promise<GearRow[]> {
+  const { tx, garage, today } = asked;
+  const once = await listGearOnceOn(tx, garage.id, carId);
+  if (once.length === 0) return [];
+  const [pieces, entries] = await Promise.all([
+    listGear(tx, garage.id),
+    listEntriesOfGear(tx, garage.id, once),
+  ]);
+  const isOn = ({ id }: { id: string }) =>
+    once.includes(id) &&
+    fittedOn(
+      entries.filter(({ gearId }) => gearId === id),
+      today,
+    )?.car === carId;
+  return gearRows(asked, pieces.filter(isOn));
 }

@@ -65,5 +65,6 @@ export function entryHistory(
 function idsIn({ carId, gearId, body }: EntryRow): string[] {
   const items = body.kind === 'service' ? body.items : [];
   const set = body.kind === 'session' ? body.tyreSet : undefined;
-  return [carId, gearId, ...items, set].flatMap((id) => id ?? []);
+  const part = body.kind === 'fit' || body.kind === 'measure' ? body.component : undefined;
+  return [carId, gearId, part, ...items, set].flatMap((one) => one ?? []);
 }

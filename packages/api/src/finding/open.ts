@@ -1,10 +1,18 @@
-import { type EntryRow, listToAnswer, namesOfThings, readGarage } from '@quartermark/db';
+import {
+  type EntryRow,
+  listToAnswer,
+  type RowToAnswer,
+  readEntries,
+  readGarage,
+  type Tx,
+} from '@quartermark/db';
+import type { Entry } from '@quartermark/engine/log';
 import { findOpen } from '@quartermark/engine/matters';
 import { z } from 'zod';
 import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
+import { bodyOf } from '../entry/body-of.ts';
 import { garageViewOf } from '../garage/view-of.ts';
-import { entriesOf } from '../gear/windows-of.ts';
 import { notFoundHere } from '../refused.ts';
 import type { OpenMatter, OpenMatters } from '../views.ts';
 import type { Asker, World } from '../world.ts';
@@ -18,17 +26,12 @@ export function openFindings(
   { garageId }: z.output<typeof openFindingsInput>,
 ): Promise<OpenMatters> {
   return inGarage(world, asker, garageId, async (tx) => {
-    const row = await readGarage(tx, garageId);
+    const [row, stored] = await Promise.all([readGarage(tx, garageId), listToAnswer(tx, garageId)]);
     if (!row) throw notFoundHere('garage', 'garageId');
     const garage = garageViewOf(row, world.clock.now());
-    const rows = await listToAnswer(tx, garageId);
-    const names = await namesOfThings(
-      tx,
-      garageId,
-      rows.flatMap(({ carId, gearId }) => [carId, gearId].flatMap((each) => each ?? [])),
-    );
-    const { findings, incidents } = findOpen(entriesOf(rows).entries, garage.today);
-    const whose = ownersOf(rows, names);
+    const entries = [...stored, ...(await tombstonesNamed(tx, garageId, stored))].map(entryOf);
+    const { findings, incidents } = findOpen(entries, garage.today);
+    const whose = ownersOf(stored);
     return {
       garage,
       rows: [
@@ -43,15 +46,29 @@ export function openFindings(
   });
 }
 
-function ownersOf(rows: readonly EntryRow[], names: Record<string, string>) {
+/** Removed entries that findings say they were resolved by: those findings are open again. */
+async function tombstonesNamed(
+  tx: Tx,
+  garageId: string,
+  rows: readonly EntryRow[],
+): Promise<EntryRow[]> {
+  const named = rows.flatMap(({ body }) => (body.kind === 'finding' && body.resolvedBy) || []);
+  if (named.length === 0) return [];
+  return (await readEntries(tx, garageId, named)).filter(({ removedAt }) => removedAt !== null);
+}
+
+/** One that a later schema faults is judged as it stands: a finding does not go away by an update. */
+function entryOf(row: EntryRow): Entry {
+  const { recorded, revision, removedAt } = row;
+  return { ...bodyOf(row), recorded, revision, removed: removedAt !== null };
+}
+
+function ownersOf(rows: readonly RowToAnswer[]) {
   const byId = new Map(rows.map((row) => [row.id, row]));
   return (entryId: string) => {
-    const { carId = null, gearId = null } = byId.get(entryId) ?? {};
-    return {
-      carId,
-      carName: carId && (names[carId] ?? null),
-      gearId,
-      gearName: gearId && (names[gearId] ?? null),
-    };
+    const { carId, carName, gearId, gearName } = byId.get(entryId) ?? NOTHING;
+    return { carId, carName, gearId, gearName };
   };
 }
+
+const NOTHING = { carId: null, carName: null, gearId: null, gearName: null };

@@ -6,11 +6,13 @@ import type { Asker, World } from '../world.ts';
 
 export const peopleNamesInput = z.strictObject({ garageId: id });
 
+const NAMES_MAX = 200;
+
 /** Names of those who drive here, the last one first. */
 export function peopleNames(
   world: World,
   asker: Asker,
   { garageId }: z.output<typeof peopleNamesInput>,
 ): Promise<string[]> {
-  return inGarage(world, asker, garageId, (tx) => driverNames(tx, garageId, null));
+  return inGarage(world, asker, garageId, (tx) => driverNames(tx, garageId, null, NAMES_MAX));
 }

@@ -46,17 +46,23 @@ async function sheetOf(
   const row = await readGarage(tx, garageId);
   if (!row) return null;
   const garage = garageViewOf(row, world.clock.now());
-  const cars: PocketSheet['garages'][number]['cars'] = [];
-  for (const carId of await carsLastRecorded(tx, garageId, CARS_MAX)) {
-    const view = await carViewOf(tx, world, row, carId);
-    if (view) cars.push({ view: lighter(view), last: await lastValuesOf(tx, garageId, carId) });
-  }
-  const gear = await gearRows(
-    { tx, garage: row, today: garage.today, log: world.log },
-    await listGear(tx, garageId),
+  const [pieces, events, carIds] = await Promise.all([
+    listGear(tx, garageId),
+    listEvents(tx, garageId, garage.today),
+    carsLastRecorded(tx, garageId, CARS_MAX),
+  ]);
+  const gear = await gearRows({ tx, garage: row, today: garage.today, log: world.log }, pieces);
+  const cars = await Promise.all(
+    carIds.map(async (carId) => {
+      const fitted = gear.filter(({ fittedTo }) => fittedTo?.carId === carId);
+      const [view, last] = await Promise.all([
+        carViewOf(tx, garage, carId, fitted),
+        lastValuesOf(tx, garageId, carId),
+      ]);
+      return view ? [{ view: lighter(view), last }] : [];
+    }),
   );
-  const events = await listEvents(tx, garageId, garage.today);
-  return { garage, cars, gear, events: events.map(eventViewOf) };
+  return { garage, cars: cars.flat(), gear, events: events.map(eventViewOf) };
 }
 
 /** Without the ids of the entries each figure rests on: a phone without signal could not open them. */

@@ -54,7 +54,19 @@ export async function historyPage(
   return { rows: page, next };
 }
 
-/** Every word occurs in some value of the body that is text; ids and kinds are not what was typed. */
+/** What is no text that somebody typed: ids, of which any word of hexadecimal digits would find some. */
+const NOT_TYPED = [
+  ...['id', 'kind', 'zone', 'car', 'gear', 'component', 'tyreSet', 'items', 'photos'],
+  ...['event', 'notice', 'resolvedBy', 'job'],
+];
+
+/** Every word occurs in some value of the body that is text. */
+const textArray = (texts: readonly string[]) =>
+  sql`array[${sql.join(
+    texts.map((text) => sql`${text}::text`),
+    sql`, `,
+  )}]`;
+
 function contains(text: string): SQL | undefined {
   const words = text.split(/\s+/).filter((word) => word !== '');
   return and(
@@ -62,7 +74,7 @@ function contains(text: string): SQL | undefined {
       const like = `%${word.replace(/[\\%_]/g, '\\$&')}%`;
       return sql`exists (
         select 1
-        from jsonb_path_query(${entry.body} - array['id', 'car', 'kind', 'zone'], 'strict $.**') as part
+        from jsonb_path_query(${entry.body} - ${textArray(NOT_TYPED)}, 'strict $.**') as part
         where jsonb_typeof(part) = 'string' and part #>> '{}' ilike ${like})`;
     }),
   );

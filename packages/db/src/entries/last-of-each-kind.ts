@@ -46,3 +46,28 @@ export async function lastWithOdometer(
     .limit(1);
   return found ?? null;
 }
+
+/** The newest entry of a kind that gives this field. */
+export async function lastWith(
+  tx: Tx,
+  garageId: string,
+  carId: string,
+  kind: EntryKind,
+  field: string,
+): Promise<EntryRow | null> {
+  const [found] = await tx
+    .select()
+    .from(entry)
+    .where(
+      and(
+        eq(entry.garageId, garageId),
+        eq(entry.carId, carId),
+        eq(entry.kind, kind),
+        isNull(entry.removedAt),
+        sql`${entry.body} -> ${field}::text is not null`,
+      ),
+    )
+    .orderBy(desc(entry.on), desc(entry.recorded))
+    .limit(1);
+  return found ?? null;
+}
