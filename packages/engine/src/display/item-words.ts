@@ -107,7 +107,7 @@ function dueAtOnce({ reasonCode, cause }: LaneItem): string | null {
 }
 
 function doneOnceDetail({ day }: LaneItem): string {
-  return day === null ? 'once, and that was all' : `once, on ${formatDay(day)}`;
+  return day === null ? 'and that was all' : `on ${formatDay(day)}`;
 }
 
 /**
@@ -137,7 +137,7 @@ export function laneItemWords(item: LaneItem, unit: DistanceUnit, laidUp: boolea
       return { mark: 'notOnRecord', word: 'Not on record', detail: 'say when it was last done' };
     case 'fine':
       if (item.reasonCode === 'doneOnce')
-        return { mark: 'inLimits', word: 'Done', detail: doneOnceDetail(item) };
+        return { mark: 'inLimits', word: 'Done once', detail: doneOnceDetail(item) };
       return { mark: 'inLimits', word: 'In limits', detail: of === null ? '' : left(of) };
     case null:
       return noDate(of);

@@ -6,7 +6,7 @@ import { carSentences, laneOf, urgencyOf, whatChanged } from '../display/index.t
 import { analyseBook, type Book } from '../index.ts';
 import { stopOf } from './index.ts';
 
-const RUNS = { numRuns: 150 };
+const RUNS = { numRuns: 80 };
 
 function shuffled(book: Book, keys: readonly number[]): Book {
   const entries = book.entries
