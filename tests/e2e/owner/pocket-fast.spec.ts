@@ -192,6 +192,8 @@ test('every view of the pocket page is free of what axe finds, and fits the scre
   page,
   garage,
 }) => {
+  // eleven views, each looked at as a whole
+  test.setTimeout(120_000);
   await lastOnes(garage);
   await openPocket(page, garage);
   await expectAccessible(page, 'pocket');
