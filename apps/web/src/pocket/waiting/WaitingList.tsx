@@ -2,7 +2,7 @@
 
 import type { PocketSheet } from '@quartermark/api/client';
 import { useState } from 'react';
-import { Button, EmptyState } from '../../components/index.ts';
+import { Button } from '../../components/index.ts';
 import styles from '../Pocket.module.css';
 import type { Command } from '../queue/command.ts';
 import { keeper } from '../queue/keeper.ts';
@@ -26,12 +26,13 @@ export function WaitingList({ sheet }: { sheet: PocketSheet | null }) {
     return <MendWaiting command={mending} car={mended} onDone={() => setMending(null)} />;
   if (line.read && commands.length === 0)
     return (
-      <EmptyState
-        title="Nothing waits on this phone"
-        actions={<Button onClick={() => goTo('home')}>Back to recording</Button>}
-      >
+      <>
+        <h1>Nothing waits on this phone.</h1>
         <p>All that was recorded here has been sent.</p>
-      </EmptyState>
+        <p className={styles.back}>
+          <Button onClick={() => goTo('home')}>Back to recording</Button>
+        </p>
+      </>
     );
   return (
     <>
