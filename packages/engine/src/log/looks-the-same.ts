@@ -28,3 +28,13 @@ export function looksTheSame(a: EntryInput, b: EntryInput): boolean {
   if (key === null || key !== sameUseKey(b)) return false;
   return a.time === undefined || b.time === undefined || a.time === b.time;
 }
+
+/**
+ * The notice that two uses look the same, as an `answer` names it; the same whichever comes first.
+ *
+ * @example sameUseNotice('b', 'a') // "looksTheSame:a:b"
+ */
+export function sameUseNotice(one: string, other: string): string {
+  const [first, second] = one < other ? [one, other] : [other, one];
+  return `looksTheSame:${first}:${second}`;
+}

@@ -4,6 +4,7 @@ import { carStatus, keptEntries, mattersOf } from '../matters/index.ts';
 import { type Analysis, analyseHistory, sortFlags } from '../wear/index.ts';
 import { bookCase } from './book-case.ts';
 import { lastLevel } from './last-level.ts';
+import { withoutAnswered } from './without-answered.ts';
 
 /**
  * Says what is known of one car from its book, on the book's own day. Pure: the same book gives the
@@ -19,7 +20,7 @@ export function analyseBook(book: Book): Analysis {
   const level = lastLevel(book);
   return {
     ...analysis,
-    flags: sortFlags([...analysis.flags, ...level.flags]),
+    flags: sortFlags(withoutAnswered([...analysis.flags, ...level.flags], book.entries, book.asOf)),
     lastLevel: level.lastLevel,
     status: carStatus(
       keptEntries(book.entries, book.asOf),
