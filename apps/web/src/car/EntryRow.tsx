@@ -22,14 +22,26 @@ type EntryRowProps = {
   view: EntryContext;
   /** without its note and what was found odd */
   brief?: boolean;
+  /** whose it is, where the list is not of one car */
+  whose?: string | undefined;
+  /** names of what the entry speaks of, by id, where they are known */
+  names?: Readonly<Record<string, string>> | undefined;
   /** what stands beneath */
   children?: ReactNode;
 };
 
 /** One entry in words, its figures as typed; it leads to the entry's own page. */
-export function EntryRow({ entry: shown, view, brief = false, children }: EntryRowProps) {
+export function EntryRow({
+  entry: shown,
+  view,
+  brief = false,
+  whose,
+  names,
+  children,
+}: EntryRowProps) {
   const { entry, removed } = shown;
-  const { title, detail } = entryLine(entry, view.items, usePartNames(view.garage.id, entry));
+  const parts = usePartNames(view.garage.id, ...(names ? [] : [entry]));
+  const { title, detail } = entryLine(entry, view.items, names ?? parts);
   const flags = view.analysis?.flags.filter((flag) => flag.entry === entry.id) ?? [];
   return (
     <li className={joinClasses(styles.row, removed && styles.removed)}>
@@ -37,6 +49,7 @@ export function EntryRow({ entry: shown, view, brief = false, children }: EntryR
         {dayWords(entry)}
       </time>
       <div className={styles.words}>
+        {whose ? <p className={styles.whose}>{whose}</p> : null}
         <p>
           <Link
             href={`/g/${view.garage.id}/entry/${entry.id}` as Route}

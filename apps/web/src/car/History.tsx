@@ -1,39 +1,47 @@
 'use client';
 
-import type { CarView } from '@quartermark/api/client';
+import type { EntryView } from '@quartermark/api/client';
 import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { refusalWords } from '../client/refusal-words.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useMorePages } from '../client/use-more-pages.ts';
 import { Button, Notice, Skeleton } from '../components/index.ts';
-import { EntryRow } from './EntryRow.tsx';
+import { type EntryContext, EntryRow } from './EntryRow.tsx';
 import styles from './History.module.css';
-import { HistoryFilterBar } from './HistoryFilterBar.tsx';
+import { type FilterCar, HistoryFilterBar } from './HistoryFilterBar.tsx';
 import { type HistoryFilter, historyQuestion, writeFilter } from './history-filter.ts';
 import { historyPages } from './history-pages.ts';
 
 /** Longer than a pause between two letters. */
 const TYPING_MS = 300;
 
-type HistoryProps = { view: CarView; filter: HistoryFilter };
+type HistoryProps = {
+  /** of a car; a garage's own history has none, and tells of each entry whose it is */
+  view: EntryContext & { carId?: string };
+  filter: HistoryFilter;
+  /** to which a garage's history can be narrowed */
+  cars?: readonly FilterCar[];
+  title?: string;
+};
 
-/** The car's record, newest first; the filter stands in the address and survives a reload. */
-export function History({ view, filter: first }: HistoryProps) {
+/** The record, newest first; the filter stands in the address and survives a reload. */
+export function History({ view, filter: first, cars, title = 'History' }: HistoryProps) {
   const trpc = useTRPC();
   const [filter, setFilter] = useState(first);
   const settled = useSettled(filter);
-  const where = { garageId: view.garage.id, carId: view.carId };
+  const { carId } = view;
+  const where = { garageId: view.garage.id, ...(carId === undefined ? {} : { carId }) };
   const history = useInfiniteQuery({
     ...trpc.entry.history.infiniteQueryOptions(historyQuestion(where, settled), historyPages),
     placeholderData: keepPreviousData,
   });
   const { more, busy } = useMorePages(history);
-  const entries = history.data?.pages.flatMap((page) => page.entries) ?? [];
+  const pages = history.data?.pages ?? [];
   return (
     <section aria-labelledby="history" className={styles.history}>
-      <h2 id="history">History</h2>
-      <HistoryFilterBar filter={filter} onChange={setFilter} />
+      <h2 id="history">{title}</h2>
+      <HistoryFilterBar filter={filter} onChange={setFilter} cars={cars} />
       {history.isError ? (
         <Notice
           tone="alarm"
@@ -45,11 +53,21 @@ export function History({ view, filter: first }: HistoryProps) {
       ) : null}
       {history.isPending ? <Skeleton of="the history" rows={6} /> : null}
       <ul className={styles.list} aria-busy={history.isPlaceholderData || undefined}>
-        {entries.map((entry) => (
-          <EntryRow key={entry.entry.id} entry={entry} view={view} />
-        ))}
+        {pages.flatMap(({ entries, names }) =>
+          entries.map((entry) => (
+            <EntryRow
+              key={entry.entry.id}
+              entry={entry}
+              view={view}
+              names={names}
+              whose={carId === undefined ? whoseWords(entry, names) : undefined}
+            />
+          )),
+        )}
       </ul>
-      {history.isSuccess && entries.length === 0 ? <Nothing filter={settled} /> : null}
+      {history.isSuccess && pages.every(({ entries }) => entries.length === 0) ? (
+        <Nothing filter={settled} />
+      ) : null}
       {history.hasNextPage ? (
         <div className={styles.more}>
           <Button onClick={more} busy={busy} busyWords="Fetching older entries …">
@@ -59,6 +77,13 @@ export function History({ view, filter: first }: HistoryProps) {
       ) : null}
     </section>
   );
+}
+
+/** The car and the piece or person an entry is about. */
+function whoseWords({ entry }: EntryView, names: Readonly<Record<string, string>>): string {
+  const part = 'component' in entry ? entry.component : undefined;
+  const ids = [entry.car, entry.gear ?? part].flatMap((id) => id ?? []);
+  return ids.flatMap((id) => names[id] ?? []).join(', ') || 'The garage';
 }
 
 function Nothing({ filter }: { filter: HistoryFilter }) {

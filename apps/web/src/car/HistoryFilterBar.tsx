@@ -5,28 +5,54 @@ import { KIND_WORDS } from '@quartermark/engine/display';
 import { ENTRY_KINDS } from '@quartermark/engine/log';
 import { SelectField, TextField } from '../components/index.ts';
 import styles from './HistoryFilterBar.module.css';
-import { type HistoryFilter, TEXT_MAX } from './history-filter.ts';
+import { type HistoryFilter, kindNamed, TEXT_MAX } from './history-filter.ts';
+import { GROUP_OF, GROUP_WORDS, KIND_GROUPS } from './kind-groups.ts';
 
-const KIND_OPTIONS = [
-  { value: '', words: 'All kinds' },
-  ...ENTRY_KINDS.map((kind) => ({ value: kind, words: KIND_WORDS[kind] })),
-];
+const ALL_KINDS = [{ value: '', words: 'All kinds' }];
+const KIND_CHOICES = KIND_GROUPS.map((group) => ({
+  name: GROUP_WORDS[group],
+  options: [
+    { value: group, words: `All: ${GROUP_WORDS[group].toLowerCase()}` },
+    ...ENTRY_KINDS.filter((kind) => GROUP_OF[kind] === group).map((kind) => ({
+      value: kind,
+      words: KIND_WORDS[kind],
+    })),
+  ],
+}));
 
-type HistoryFilterBarProps = { filter: HistoryFilter; onChange: (filter: HistoryFilter) => void };
+/** A car that the history can be narrowed to. */
+export type FilterCar = { carId: string; name: string };
+
+type HistoryFilterBarProps = {
+  filter: HistoryFilter;
+  onChange: (filter: HistoryFilter) => void;
+  /** where the history is of all cars */
+  cars?: readonly FilterCar[] | undefined;
+};
 
 /** Narrows the history: by kind, by words, and with removed entries on demand. */
-export function HistoryFilterBar({ filter, onChange }: HistoryFilterBarProps) {
+export function HistoryFilterBar({ filter, onChange, cars }: HistoryFilterBarProps) {
   return (
     <search className={styles.bar}>
+      {cars ? (
+        <SelectField
+          label="Car"
+          name="car"
+          options={[
+            { value: '', words: 'All cars' },
+            ...cars.map(({ carId, name }) => ({ value: carId, words: name })),
+          ]}
+          value={filter.car ?? ''}
+          onChange={(event) => onChange({ ...filter, car: event.currentTarget.value || null })}
+        />
+      ) : null}
       <SelectField
         label="Kind"
         name="kind"
-        options={KIND_OPTIONS}
+        options={ALL_KINDS}
+        groups={KIND_CHOICES}
         value={filter.kind ?? ''}
-        onChange={(event) => {
-          const { value } = event.currentTarget;
-          onChange({ ...filter, kind: ENTRY_KINDS.find((kind) => kind === value) ?? null });
-        }}
+        onChange={(event) => onChange({ ...filter, kind: kindNamed(event.currentTarget.value) })}
       />
       <TextField
         label="Words in it"

@@ -7,8 +7,15 @@ import { Field, type FieldProps } from './Field.tsx';
 
 export type Option<V extends string = string> = { value: V; words: string };
 
+/** Options that stand together under a name. */
+export type OptionGroup = { name: string; options: readonly Option[] };
+
 export type SelectFieldProps = FieldProps &
-  Omit<ComponentProps<'select'>, 'className' | 'size'> & { options: readonly Option[] };
+  Omit<ComponentProps<'select'>, 'className' | 'size'> & {
+    options: readonly Option[];
+    /** further options, after the others */
+    groups?: readonly OptionGroup[];
+  };
 
 /** The browser's own list: the best one a phone has. Takes react-hook-form's `register(name)`. */
 export function SelectField({
@@ -18,6 +25,7 @@ export function SelectField({
   optional,
   className,
   options,
+  groups = [],
   ...select
 }: SelectFieldProps) {
   return (
@@ -27,14 +35,23 @@ export function SelectField({
         className={styles.control}
         render={
           <select {...select}>
-            {options.map((option) => (
-              <option key={option.value} value={option.value}>
-                {option.words}
-              </option>
+            <Options of={options} />
+            {groups.map((group) => (
+              <optgroup key={group.name} label={group.name}>
+                <Options of={group.options} />
+              </optgroup>
             ))}
           </select>
         }
       />
     </Field>
   );
+}
+
+function Options({ of }: { of: readonly Option[] }) {
+  return of.map((option) => (
+    <option key={option.value} value={option.value}>
+      {option.words}
+    </option>
+  ));
 }

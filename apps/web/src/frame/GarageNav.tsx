@@ -27,7 +27,9 @@ export function GarageNav({ garageId }: { garageId: string }) {
     { href: '/pocket' as Route, words: 'Paddock' },
   ];
   const rest: Way[] = [
+    { href: `${home}/findings` as Route, words: 'Findings' },
     { href: `${home}/events` as Route, words: 'Events' },
+    { href: `${home}/log` as Route, words: 'Log' },
     { href: `${home}/gear` as Route, words: 'Sets, tools and people' },
     { href: `${home}/settings` as Route, words: 'Settings' },
   ];

@@ -1,4 +1,3 @@
-import type { OverviewPage, OverviewRow } from '@quartermark/api/client';
 import type { Metadata, Route } from 'next';
 import { ButtonLink, EmptyState, Notice, PageAnswer } from '../../../../components/index.ts';
 import { env } from '../../../../env.ts';
@@ -6,7 +5,8 @@ import { Page } from '../../../../frame/Page.tsx';
 import styles from '../../../../labels/Labels.module.css';
 import { PrintPress } from '../../../../labels/PrintPress.tsx';
 import { QrCode } from '../../../../labels/QrCode.tsx';
-import { ask, orNotFound, pageCache } from '../../../../server/ask.ts';
+import { orNotFound } from '../../../../server/ask.ts';
+import { everyCar } from '../../../../server/every-car.ts';
 
 export const metadata: Metadata = { title: 'Labels' };
 
@@ -52,20 +52,6 @@ export default async function Labels({ params }: LabelsProps) {
       )}
     </Page>
   );
-}
-
-async function everyCar(garageId: string): Promise<OverviewRow[]> {
-  const rows: OverviewRow[] = [];
-  let cursor: string | undefined;
-  do {
-    const asked = { garageId, ...(cursor === undefined ? {} : { cursor }) };
-    const page: OverviewPage = await pageCache().fetchQuery(
-      ask().garage.overview.queryOptions(asked),
-    );
-    rows.push(...page.rows);
-    cursor = page.next ?? undefined;
-  } while (cursor !== undefined);
-  return rows;
 }
 
 /** A code is of no use to a phone if it names this machine by a name that means the phone itself. */
