@@ -238,4 +238,7 @@ test('words for screens name things as a clipboard would', () => {
     'Battery was disconnected',
   ]);
   expect(wheelsWords(ask([]).matters.wheels, 'km')).toBe(null);
+  const torqued = ask([{ ...wheelsOff, change: 'torqued' } as Line]).matters.wheels;
+  expect(wheelsWords(torqued, 'km')).toMatch(/after the first session or 80 km$/);
+  expect(wheelsWords(torqued, 'mi')).toMatch(/after the first session or 50 mi$/);
 });

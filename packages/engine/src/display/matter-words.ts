@@ -9,6 +9,7 @@ import type {
   WakeStep,
   WheelsState,
 } from '../matters/result.ts';
+import { RECHECK_KM } from '../matters/wheels-state.ts';
 import { INCIDENT_WORDS } from './cause-words.ts';
 import { CORNER_WORDS } from './corner-words.ts';
 import { formatDay } from './format-day.ts';
@@ -81,7 +82,7 @@ export function wheelsWords(wheels: WheelsState, unit: DistanceUnit): string | n
     case 'off':
       return `Wheels were off on ${day} (${which}), their torque is not on record since`;
     case 'torqued':
-      return `Wheels torqued on ${day} (${which}); check again after the first session or 80 km`;
+      return `Wheels torqued on ${day} (${which}); check again after the first session or ${formatAmount('km', RECHECK_KM, unit)}`;
     case 'recheckDue':
       return `Wheels torqued on ${day} (${which}), ${driven(sinceKm, sinceSessions, unit)} since: check the torque again, cold`;
     case 'rechecked':

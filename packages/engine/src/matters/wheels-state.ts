@@ -5,7 +5,7 @@ import { type UseSince, useSince } from './use-since.ts';
 import { type WheelOnRecord, wheelCorners } from './wheel-corners.ts';
 
 /** Torque is checked again after so many kilometres (common practice 80 to 160 km, no source). */
-const RECHECK_KM = 80;
+export const RECHECK_KM = 80;
 
 /** What is true of any wheel is said before what is true of all; the one that needs a hand first. */
 const WORST_FIRST = ['off', 'recheckDue', 'torqued', 'rechecked'] as const;
