@@ -30,3 +30,5 @@ export const demoEntry = (car: number, number: number) => `entry/${id(car, '8000
 /** A set, a tool or a person. */
 export const demoGear = (number: number) =>
   `gear/01900000-0000-7fa0-a000-${String(number).padStart(12, '0')}`;
+export const demoEvent = (number: number) =>
+  `01900000-0000-7fa1-a000-${String(number).padStart(12, '0')}`;

@@ -1,5 +1,5 @@
 import { expect, type Page } from '@playwright/test';
-import { demoCar, demoEntry, demoGear, demoItem, demoRecord } from './demo.ts';
+import { demoCar, demoEntry, demoEvent, demoGear, demoItem, demoRecord } from './demo.ts';
 
 export type Screen = {
   name: string;
@@ -31,9 +31,15 @@ async function openAllWhys(page: Page): Promise<void> {
     await closed.first().click();
 }
 
+/** Opens the table behind the season board, where there is room for the board. */
+async function openTheTable(page: Page): Promise<void> {
+  const table = page.locator('summary').filter({ hasText: 'As a table' });
+  if (await table.isVisible()) await table.click();
+}
+
 /** Every screen there is, as the demo garage fills it. */
 export const EVERY_SCREEN: readonly Screen[] = [
-  { name: 'garage', path: '' },
+  { name: 'garage', path: '', unfold: openTheTable },
   { name: 'settings', path: 'settings' },
   { name: 'labels', path: 'labels' },
   { name: 'pocket', path: '/pocket' },
@@ -57,6 +63,15 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'service done on a tool', path: `${demoGear(6)}/done` },
   { name: 'which car a part goes on', path: `${demoGear(1)}/car` },
   { name: 'add an item of a tool', path: `${demoGear(6)}/item/add` },
+  { name: 'events', path: 'events' },
+  { name: 'add an event', path: 'events/add' },
+  { name: 'change an event', path: `events/${demoEvent(1)}` },
+  { name: 'spec sheet', path: `${demoCar(1)}/spec` },
+  { name: 'spec sheet, not written', path: `${demoCar(2)}/spec` },
+  { name: 'change a spec sheet', path: `${demoCar(1)}/spec/change` },
+  { name: 'findings', path: 'findings' },
+  { name: 'log', path: 'log' },
+  { name: 'log of findings and incidents', path: 'log?kind=trouble' },
   { name: 'what happened, which car', path: 'record' },
   { name: 'what happened, what', path: demoRecord(1) },
   ...KINDS.map((kind) => ({ name: `record ${kind}`, path: demoRecord(1, `/${kind}`) })),

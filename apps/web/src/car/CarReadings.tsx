@@ -1,5 +1,5 @@
 import type { CarView } from '@quartermark/api/client';
-import { formatDay, formatDistance } from '@quartermark/engine/display';
+import { formatDay, formatDistance, wheelsWords } from '@quartermark/engine/display';
 import type { Route } from 'next';
 import { Amount, ButtonLink } from '../components/index.ts';
 import { Stick } from '../garage/Stick.tsx';
@@ -26,6 +26,7 @@ export function CarReadings({ view }: { view: CarView }) {
         <dd>
           <Level view={view} />
         </dd>
+        <Wheels view={view} />
         {view.layUps.length > 0 ? (
           <>
             <dt>Lay-ups</dt>
@@ -36,6 +37,18 @@ export function CarReadings({ view }: { view: CarView }) {
         ) : null}
       </dl>
     </section>
+  );
+}
+
+/** That the wheels were checked again; before that they stand in the way, and it is told there. */
+function Wheels({ view: { analysis, car } }: { view: CarView }) {
+  const wheels = analysis?.matters.wheels;
+  if (wheels?.state !== 'rechecked') return null;
+  return (
+    <>
+      <dt>Wheels</dt>
+      <dd>{wheelsWords(wheels, car.unit)}.</dd>
+    </>
   );
 }
 

@@ -11,8 +11,10 @@ import { NotUpdated } from '../garage/NotUpdated.tsx';
 import { ownedByCar } from '../items/owned.ts';
 import { CarReadings } from './CarReadings.tsx';
 import styles from './CarScreen.module.css';
+import { Fitted } from './Fitted.tsx';
 import { History } from './History.tsx';
 import type { HistoryFilter } from './history-filter.ts';
+import { InTheWay } from './InTheWay.tsx';
 import { ItemList } from './ItemList.tsx';
 import { ToMend } from './ToMend.tsx';
 
@@ -44,9 +46,20 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
       {view.failure ? (
         <NotUpdated failure={view.failure} carId={carId} garage={view.garage} />
       ) : null}
+      <nav aria-label="This car" className={styles.ways}>
+        <ButtonLink href={`/g/${garageId}/car/${carId}/spec` as Route} look="quiet">
+          Spec sheet
+        </ButtonLink>
+        <ButtonLink href={`/g/${garageId}/labels` as Route} look="quiet">
+          Labels
+        </ButtonLink>
+        <a href="#history">History</a>
+      </nav>
+      <InTheWay view={view} />
       <div className={styles.parts}>
         <ItemList owned={ownedByCar(view)} />
         <CarReadings view={view} />
+        <Fitted view={view} />
         <ToMend view={view} />
       </div>
       <History view={view} filter={filter} />

@@ -10,6 +10,7 @@ import { useTRPC } from '../client/trpc.ts';
 import { EntryRow } from './EntryRow.tsx';
 import { flaggedEntries } from './flagged-entries.ts';
 import styles from './ToMend.module.css';
+import { TwinWays } from './TwinWays.tsx';
 
 /** What was found odd in the log, beside the entry as it was typed. Absent while there is nothing. */
 export function ToMend({ view }: { view: CarView }) {
@@ -75,6 +76,9 @@ function FlagRow({ flag, entry, view }: FlagRowProps) {
       <p className={styles.ways}>
         <EntryLink id={flag.entry} garageId={view.garage.id} words="Open the entry" />
         <EntryLink id={flag.other ?? null} garageId={view.garage.id} words="Open the other one" />
+        {flag.code === 'looksTheSame' && entry ? (
+          <TwinWays flag={flag} entry={entry} view={view} />
+        ) : null}
       </p>
     </>
   );

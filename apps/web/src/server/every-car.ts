@@ -1,4 +1,3 @@
-import 'server-only';
 import type { OverviewPage, OverviewRow } from '@quartermark/api/client';
 import { ask, pageCache } from './ask.ts';
 
