@@ -22,7 +22,7 @@ import { momentIn } from './sheet/garage-clock.ts';
 import type { KeptSheet } from './sheet/pocket-sheet.ts';
 import { useSheet } from './sheet/use-sheet.ts';
 import { usePocketSave } from './use-pocket-save.ts';
-import { askedFor, FAST, type Fast, goTo, useView } from './view-of-address.ts';
+import { FAST, type Fast, goTo, useAsked, useView } from './view-of-address.ts';
 import { WaitsLine } from './WaitsLine.tsx';
 import { WaitingList } from './waiting/WaitingList.tsx';
 
@@ -49,18 +49,16 @@ const QUESTION: Readonly<Record<Fast, string>> = {
 export function PocketScreen() {
   const sheet = useSheet();
   const { kept } = sheet;
-  // what this browser holds is read once it is a browser; before that the page is the same for everybody
-  const [here, setHere] = useState<{ carId: string | null; wanted: string | null } | null>(null);
+  const asked = useAsked();
   const [picked, setPicked] = useState<string | null>(null);
+  const label = asked?.carId ?? null;
   useEffect(() => {
-    const asked = askedFor();
-    if (asked.carId !== null) rememberCar(asked.carId);
-    setHere({ carId: asked.carId ?? rememberedCar(), wanted: asked.wanted });
-  }, []);
-  const chosen = kept && here ? chosenCar(kept.sheet, picked, here.carId) : null;
+    if (label !== null) rememberCar(label);
+  }, [label]);
+  const chosen = kept && asked ? chosenCar(kept.sheet, picked ?? label, rememberedCar()) : null;
   return (
     <main id="content" tabIndex={-1} className={styles.page}>
-      <PocketWords sheet={sheet} wanted={here?.wanted ?? null} empty={chosen === null} />
+      <PocketWords sheet={sheet} wanted={asked?.wanted ?? null} empty={chosen === null} />
       <Inside kept={kept} chosen={chosen} onCar={setPicked} />
     </main>
   );
@@ -82,14 +80,15 @@ function Inside({ kept, chosen, onCar }: InsideProps) {
     setShownOn(view);
     saving.clear();
   }
+  const nowMs = useNow();
   if (view === 'waiting') return <WaitingList sheet={kept?.sheet ?? null} />;
   if (kept === null || chosen === null) return <WaitsLine />;
 
   const zone = chosen.garage.garage.zone;
-  const moment = () => momentIn(Date.now() + kept.aheadMs, zone);
+  const { on: today } = momentIn(nowMs + kept.aheadMs, zone);
   const begin = (): Begin => ({
     id: newId(),
-    ...moment(),
+    ...momentIn(Date.now() + kept.aheadMs, zone),
     zone,
     car: chosen.car.view.carId,
   });
@@ -106,7 +105,7 @@ function Inside({ kept, chosen, onCar }: InsideProps) {
         }}
       />
     );
-  if (view === 'more') return <More chosen={chosen} today={moment().on} onSaved={saving.note} />;
+  if (view === 'more') return <More chosen={chosen} today={today} onSaved={saving.note} />;
   if (FAST.some((fast) => fast === view)) {
     const fast = view as Fast;
     const Form = FORM[fast];
@@ -140,9 +139,21 @@ function Inside({ kept, chosen, onCar }: InsideProps) {
       <WaitsLine />
       <Home
         chosen={chosen}
-        today={moment().on}
+        today={today}
         several={kept.sheet.garages.reduce((sum, { cars }) => sum + cars.length, 0) > 1}
       />
     </>
   );
+}
+
+const MINUTE_MS = 60_000;
+
+/** This phone's clock, to the minute: a page that stays open over midnight knows the new day. */
+function useNow(): number {
+  const [nowMs, setNowMs] = useState(() => Date.now());
+  useEffect(() => {
+    const timer = setInterval(() => setNowMs(Date.now()), MINUTE_MS);
+    return () => clearInterval(timer);
+  }, []);
+  return nowMs;
 }

@@ -1,6 +1,6 @@
 'use client';
 
-import { useSyncExternalStore } from 'react';
+import { useMemo, useSyncExternalStore } from 'react';
 
 /** The seven things that are recorded fast, in the order in which they stand. */
 export const FAST = [
@@ -39,8 +39,20 @@ export function goTo(view: View): void {
 }
 
 /** What the address asks for, beside the view: a car from a label, a page that had no signal. */
-export function askedFor(): { carId: string | null; wanted: string | null } {
-  const asked = new URLSearchParams(window.location.search);
+export type Asked = { carId: string | null; wanted: string | null };
+
+/** Null before the page is in a browser: until then it is the same for everybody. */
+export function useAsked(): Asked | null {
+  const search = useSyncExternalStore(
+    watch,
+    () => window.location.search,
+    () => null,
+  );
+  return useMemo(() => (search === null ? null : askedIn(search)), [search]);
+}
+
+function askedIn(search: string): Asked {
+  const asked = new URLSearchParams(search);
   const wanted = asked.get('wanted');
   // only a path of this very site leads anywhere
   const own = wanted?.startsWith('/') && !wanted.startsWith('//') ? wanted : null;
