@@ -56,8 +56,19 @@ export async function historyPage(
 
 /** What is no text that somebody typed: ids, of which any word of hexadecimal digits would find some. */
 const NOT_TYPED = [
-  ...['id', 'kind', 'zone', 'car', 'gear', 'component', 'tyreSet', 'items', 'photos'],
-  ...['event', 'notice', 'resolvedBy', 'job'],
+  'id',
+  'kind',
+  'zone',
+  'car',
+  'gear',
+  'component',
+  'tyreSet',
+  'items',
+  'photos',
+  'event',
+  'notice',
+  'resolvedBy',
+  'job',
 ];
 
 /** Every word occurs in some value of the body that is text. */
