@@ -51,7 +51,12 @@ export function Home({ chosen, today, several }: HomeProps) {
           <p key={sentence}>{sentence}</p>
         ))}
         <p>
-          Oil: {level === null ? 'no reading on record.' : <Stick level={level} garage={garage} />}
+          Oil:{' '}
+          {level === null ? (
+            noLevel(view.analysis !== null)
+          ) : (
+            <Stick level={level} garage={garage} />
+          )}
         </p>
       </div>
       <nav aria-label="What happened" className={styles.targets}>
@@ -68,6 +73,9 @@ export function Home({ chosen, today, several }: HomeProps) {
     </>
   );
 }
+
+const noLevel = (workedOut: boolean) =>
+  workedOut ? 'no reading on record.' : 'not worked out yet when this phone last asked.';
 
 /** The event of the day that this car goes to, by its name; null on any other day. */
 function eventOf({ garage, car }: Chosen, today: string): string | null {

@@ -198,6 +198,14 @@ test('sendLine() leaves a refused one behind with its sentence, and goes on with
   expect(server.log.get('id-one')).toMatchObject({ revision: 2, entry: { note: 'one, mended' } });
 });
 
+test('sendLine() has each change of an entry rest on the one before it', async () => {
+  await record('first', 'id');
+  await amend('second', 'id', null);
+  await amend('third', 'id', null);
+  expect(await send()).toBe('allSent');
+  expect(server.log.get('id')).toMatchObject({ revision: 3, entry: { note: 'third' } });
+});
+
 test('sendLine() keeps both versions of a conflict until a person decides', async () => {
   await record('one');
   await send();
