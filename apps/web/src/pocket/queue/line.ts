@@ -123,7 +123,7 @@ export const markRefused = (db: PocketDb, order: number, refusal: WhyStuck) =>
     refusal,
   }));
 
-/** It is done: it leaves the line with its photos, and what follows on the entry rests on its result. */
+/** It is done: it leaves the line with its photos, and the next on the entry rests on its result. */
 export async function settle(db: PocketDb, order: number, written: Written): Promise<void> {
   const tx = db.transaction(['commands', 'photos'], 'readwrite', { durability: 'strict' });
   const commands = tx.objectStore('commands');
@@ -131,12 +131,13 @@ export async function settle(db: PocketDb, order: number, written: Written): Pro
   if (settled) {
     await commands.delete(order);
     const later = await commands.index('entryId').getAll(settled.entryId);
-    for (const one of later)
-      if (one.verb !== 'entry.record' && one.input.baseRevision === null)
-        await commands.put({
-          ...one,
-          input: { ...one.input, baseRevision: written.revision },
-        } as Command);
+    // the next one only: what comes after it rests on what it makes
+    const [next] = later;
+    if (next && next.verb !== 'entry.record' && next.input.baseRevision === null)
+      await commands.put({
+        ...next,
+        input: { ...next.input, baseRevision: written.revision },
+      } as Command);
     if (later.length === 0) await dropPhotos(tx.objectStore('photos'), settled.entryId);
   }
   await tx.done;
