@@ -4,6 +4,8 @@ const API = 'packages/api/src';
 const entries = 'tests/integration/api-entries.test.ts';
 const gearLog = 'tests/integration/api-gear-log.test.ts';
 const live = 'tests/integration/api-live.test.ts';
+const matters = 'tests/integration/api-matters.test.ts';
+const photos = 'tests/integration/api-photos.test.ts';
 const setup = 'tests/integration/api-setup.test.ts';
 
 /** A command counts twice, a change is overwritten, a door stands open. */
@@ -186,6 +188,73 @@ export const apiFaults: Fault[] = [
     test: {
       file: live,
       name: 'live.changes tells of the garage’s own changes once each, of no refused one and of no other’s',
+    },
+  },
+  {
+    name: 'a photo keeps what the camera wrote beside it',
+    edits: [
+      {
+        file: `${API}/photo/prepare.ts`,
+        find: '      .jpeg({ quality: 82 })',
+        replace: '      .keepMetadata()\n      .jpeg({ quality: 82 })',
+      },
+    ],
+    test: {
+      file: photos,
+      name: 'a photo is turned upright and loses place, camera and time; nothing of them is stored',
+    },
+  },
+  {
+    name: 'every kind of file reaches the decoder',
+    edits: [
+      {
+        file: `${API}/photo/prepare.ts`,
+        find: 'if (!sort.taken) return',
+        replace: 'if (!sort.taken && bytes.length === 0) return',
+      },
+    ],
+    test: {
+      file: photos,
+      name: 'a GIF file is refused by its content, with what to do, whatever type it claims',
+    },
+  },
+  {
+    name: 'an entry names photos that never arrived',
+    edits: [
+      {
+        file: `${API}/entry/check-entry.ts`,
+        find: '  await checkPhotos(writing, entry);\n',
+        replace: '',
+      },
+    ],
+    test: { file: photos, name: 'an entry names photos that have arrived, and no others' },
+  },
+  {
+    name: 'what a removed entry resolved stays off the garage’s list',
+    edits: [
+      {
+        file: `${API}/finding/open.ts`,
+        find: '.filter(({ removedAt }) => removedAt !== null)',
+        replace: '.filter(({ removedAt }) => removedAt === null)',
+      },
+    ],
+    test: {
+      file: matters,
+      name: 'finding.open opens again what was resolved by an entry that was removed, as the car’s page does',
+    },
+  },
+  {
+    name: 'the same session twice is not asked about',
+    edits: [
+      {
+        file: `${API}/entry/check-entry.ts`,
+        find: "  if (!confirmed.includes('looksTheSame')) checkTwin(entry, sameDay);\n",
+        replace: '',
+      },
+    ],
+    test: {
+      file: matters,
+      name: 'the same session written down twice is asked about once, and kept when it happened twice',
     },
   },
 ];
