@@ -59,10 +59,15 @@ test('a whole track day without signal arrives complete and in order', async ({
   // the phone is put away over lunch, and the browser lets the page go
   now = await reopen(context, now);
   await session();
-  await target(now, 'Finding').click();
-  await now.getByRole('radio', { name: 'Rear left' }).click();
-  await now.getByRole('radio', { name: 'Before hard use' }).click();
-  await now.getByRole('textbox', { name: /^What you saw/ }).fill('Scuffed after an off');
+  await whole('Measurements');
+  await unfold(now, 'Brake pads');
+  await now
+    .getByRole('group', { name: 'Front left' })
+    .getByRole('textbox', { name: /inner/i })
+    .fill('6,5');
+  await save();
+  await whole('Incident');
+  await now.getByRole('radio', { name: /^Off the track/ }).click();
   await save();
   await session();
   await target(now, 'Odometer').click();
@@ -71,7 +76,7 @@ test('a whole track day without signal arrives complete and in order', async ({
   await whole('Note');
   await now.getByRole('textbox', { name: 'Note' }).fill('Dry all day. Brakes long by the end.');
   await save();
-  await expect(now.getByRole('link', { name: '12 entries wait for signal.' })).toBeVisible();
+  await expect(now.getByRole('link', { name: '13 entries wait for signal.' })).toBeVisible();
 
   await context.setOffline(false);
   await expectAllSent(now);
@@ -88,7 +93,8 @@ test('a whole track day without signal arrives complete and in order', async ({
     'oilTopUp',
     'session',
     'session',
-    'finding',
+    'measure',
+    'incident',
     'session',
     'odometer',
     'note',

@@ -27,7 +27,7 @@ export function More({ chosen, today, onSaved }: MoreProps) {
   const [kind, setKind] = useState<EntryKind | null>(null);
   if (kind !== null)
     return (
-      <PocketEntryDoor onSaved={onSaved}>
+      <PocketEntryDoor garageId={chosen.garage.garage.id} onSaved={onSaved}>
         <WholeForm chosen={chosen} today={today} kind={kind} onLeave={() => setKind(null)} />
       </PocketEntryDoor>
     );

@@ -2,19 +2,25 @@
 
 import type { EntryInput } from '@quartermark/engine/log';
 import { type ReactNode, useMemo } from 'react';
+import { newId } from '../client/make-id.ts';
+import { refusalWords } from '../client/refusal-words.ts';
 import { type EntryDoor, EntryDoorContext, type Sent } from '../record/entry-door.ts';
+import { type PhotoUploader, PhotoUploaderContext } from '../record/photo-uploader.ts';
 import type { Ask } from './queue/command.ts';
 import { keepOrSend } from './queue/keep-or-send.ts';
+import { layAside } from './queue/line.ts';
+import { pocketDb, storeTrouble } from './queue/store.ts';
 import { useDoors } from './queue/use-doors.ts';
 
 type PocketEntryDoorProps = {
+  garageId: string;
   /** told what was saved and its place in the line; the page says so */
   onSaved: (entry: EntryInput, order: number | null) => void;
   children: ReactNode;
 };
 
-/** The door of the pocket page: everything goes into the line first. */
-export function PocketEntryDoor({ onSaved, children }: PocketEntryDoorProps) {
+/** The door of the pocket page: everything goes into the line first, photos are laid aside for it. */
+export function PocketEntryDoor({ garageId, onSaved, children }: PocketEntryDoorProps) {
   const doors = useDoors();
   const door = useMemo((): EntryDoor => {
     async function put(asked: { garageId: string; commandId: string }, ask: Ask): Promise<Sent> {
@@ -38,5 +44,24 @@ export function PocketEntryDoor({ onSaved, children }: PocketEntryDoorProps) {
       away: () => {},
     };
   }, [doors, onSaved]);
-  return <EntryDoorContext value={door}>{children}</EntryDoorContext>;
+  const uploader = useMemo(
+    (): PhotoUploader => async (blob) => {
+      const photo = { photoId: newId(), garageId, blob };
+      try {
+        await layAside(await pocketDb(), photo, Date.now());
+      } catch (notKept) {
+        await doors.photo({ ...photo, entryId: '', sent: false }).catch((error: unknown) => {
+          const { refusal, message } = refusalWords(error);
+          throw new Error(refusal ? message : storeTrouble(notKept));
+        });
+      }
+      return { id: photo.photoId };
+    },
+    [doors, garageId],
+  );
+  return (
+    <EntryDoorContext value={door}>
+      <PhotoUploaderContext value={uploader}>{children}</PhotoUploaderContext>
+    </EntryDoorContext>
+  );
 }

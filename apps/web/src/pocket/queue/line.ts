@@ -45,8 +45,13 @@ export async function putInLine(
   try {
     // the store gives the place in the line
     const order = await tx.objectStore('commands').add(command as unknown as Command);
-    for (const photo of photos)
-      await tx.objectStore('photos').put({ ...photo, garageId, entryId, sent: false });
+    const kept = tx.objectStore('photos');
+    for (const photo of photos) await kept.put({ ...photo, garageId, entryId, sent: false });
+    // those that were laid aside while the entry was being written
+    for (const photoId of asked.input.entry.photos ?? []) {
+      const aside = await kept.get(photoId);
+      if (aside?.entryId === ASIDE) await kept.put({ ...aside, entryId });
+    }
     await tx.done;
     return { ...command, order };
   } catch (error) {
@@ -54,6 +59,36 @@ export async function putInLine(
     throw error;
   }
 }
+
+/** Of a photo whose entry is still being written. */
+const ASIDE = '';
+/** A form that was left so long ago is not come back to. */
+const ASIDE_MAX_MS = 7 * 86_400_000;
+
+/**
+ * Keeps a photo until its entry is put in line; drops what was laid aside long ago and never saved.
+ *
+ * @throws what IndexedDB threw
+ */
+export async function layAside(
+  db: PocketDb,
+  photo: NewPhoto & { garageId: string },
+  nowMs: number,
+): Promise<void> {
+  const tx = db.transaction('photos', 'readwrite', { durability: 'strict' });
+  try {
+    for (const photoId of await tx.store.index('entryId').getAllKeys(ASIDE))
+      if (nowMs - madeMs(photoId) > ASIDE_MAX_MS) await tx.store.delete(photoId);
+    await tx.store.put({ ...photo, entryId: ASIDE, sent: false });
+    await tx.done;
+  } catch (error) {
+    giveUp(tx);
+    throw error;
+  }
+}
+
+/** When an id of ours was made: the first 48 bits of a UUID of version 7 (RFC 9562, 5.7). */
+const madeMs = (id: string) => Number.parseInt(id.replaceAll('-', '').slice(0, 12), 16);
 
 /** Lets nothing of a transaction stand; it may have ended by itself already. */
 function giveUp(tx: { abort: () => void; done: Promise<void> }): void {

@@ -2,9 +2,11 @@ import 'fake-indexeddb/auto';
 import type { Refusal, Written } from '@quartermark/api/client';
 import { type EntryInput, entryInput } from '@quartermark/engine/log';
 import { beforeEach, expect, test, vi } from 'vitest';
+import { makeId } from '../../client/make-id.ts';
 import type { Command } from './command.ts';
 import {
   askInstead,
+  layAside,
   listCommands,
   markSending,
   photosOf,
@@ -266,6 +268,25 @@ test('sendLine() says of what was made long ago that it waited, and of what was 
   server.signal = true;
   await sendLine(db, doors, () => NOW);
   expect(said).toEqual([false, true, true]);
+});
+
+test('layAside() keeps a photo until its entry is put in line, and lets go of one that was never saved', async () => {
+  const photo = (ms: number) => ({
+    photoId: makeId(ms, new Uint8Array(16)),
+    garageId: 'g',
+    blob: new Blob(['jpeg']),
+  });
+  const old = photo(NOW - 8 * 86_400_000);
+  const fresh = photo(NOW);
+  await layAside(db, old, NOW - 8 * 86_400_000);
+  await layAside(db, fresh, NOW);
+  expect((await photosOf(db, '')).map(({ photoId }) => photoId)).toEqual([fresh.photoId]);
+  const entry = entryInput.parse({ ...note('one'), photos: [fresh.photoId] });
+  const input = { entry, confirmed: [] };
+  const madeAt = new Date(NOW).toISOString();
+  await putInLine(db, { verb: 'entry.record', input, commandId: 'c', garageId: 'g', madeAt });
+  expect(await send()).toBe('allSent');
+  expect(server.asked).toEqual([`photo ${fresh.photoId}`, 'entry.record one']);
 });
 
 test('putInLine() keeps no half of an entry when the phone is full', async () => {
