@@ -50,7 +50,7 @@ test('a date on the board stands between the event before it and the event after
     has: page.getByRole('heading', { level: 2, name: garage.name }),
   });
   const fluid = lane.getByRole('listitem').filter({ hasText: 'Brake fluid' });
-  await expect(fluid).toContainText('the label says 1 July 2026');
+  await expect(fluid).toContainText('1 July 2026 at the latest');
   const oil = lane.getByRole('listitem').filter({ hasText: 'Engine oil' });
   // 10,000 km from 41,000 on, 45,000 read
   await expect(oil).toContainText('6,000 km left, no date yet');

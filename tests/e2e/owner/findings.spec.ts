@@ -84,3 +84,26 @@ test('the sets and parts on a car are told on its page and lead to their own', a
   await fitted.getByRole('link', { name: 'Front pads, hard' }).click();
   await page.waitForURL(new RegExp(`/gear/${set}$`));
 });
+
+test('a finding on a tool is answered where it stands, with a way back', async ({
+  page,
+  garage,
+}) => {
+  const lift = await garage.keep({ kind: 'equipment', sort: 'lift', name: 'Four-post lift' });
+  const entry = {
+    ...garage.entry({ kind: 'finding', what: 'Cable frays', severity: 'beforeHardUse' }),
+    car: undefined,
+    gear: lift,
+  };
+  await garage.api.mutate('entry.record', garage.command({ entry }));
+  await page.goto(`${garage.home()}/findings`);
+  await page.getByRole('button', { name: 'Answered: Cable frays' }).click();
+  await page.getByRole('button', { name: 'Save the answer' }).click();
+  await expect(page.getByText('Say what was done about it.')).toBeVisible();
+  await page.getByLabel('What was done about it?').fill('Cable renewed');
+  await expectAccessible(page, 'answering a finding on a tool');
+  await page.getByRole('button', { name: 'Save the answer' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('No finding is open.');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByRole('heading', { level: 3 })).toHaveText('Cable frays');
+});

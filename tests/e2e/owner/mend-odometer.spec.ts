@@ -1,4 +1,5 @@
 import { expect } from '@playwright/test';
+import type { Written } from '@quartermark/api/client';
 import { save } from '../../support/browser/forms.ts';
 import { ENGINE_OIL, test } from '../../support/browser/garage-test.ts';
 import { Taps } from '../../support/browser/taps.ts';
@@ -58,19 +59,15 @@ test('a reading that cannot be is offered for mending on the car’s page', asyn
   garage,
 }) => {
   await garage.watch(ENGINE_OIL);
-  const read = (text: string, on: string) =>
-    garage.write({ kind: 'odometer', odometer: { text, unit: 'km' }, on });
+  const read = (text: string, on: string) => {
+    const entry = garage.entry({ kind: 'odometer', odometer: { text, unit: 'km' }, on });
+    // asked once, and answered that it is right
+    const command = garage.command({ entry, confirmed: ['odometerBackwards'] });
+    return garage.api.mutate<Written>('entry.record', command);
+  };
   await read('42000', '2026-05-20');
   const { id } = await read('99999', '2026-06-08');
-  const later = garage.entry({
-    kind: 'odometer',
-    odometer: { text: '43600', unit: 'km' },
-    on: '2026-06-12',
-  });
-  await garage.api.mutate(
-    'entry.record',
-    garage.command({ entry: later, confirmed: ['odometerBackwards'] }),
-  );
+  await read('43600', '2026-06-12');
   await garage.counted();
   await page.goto(garage.car());
   const mend = page.getByRole('region', { name: 'Entries to mend' });

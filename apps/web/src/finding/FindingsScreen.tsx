@@ -4,9 +4,16 @@ import type { OpenMatter } from '@quartermark/api/client';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useTRPC } from '../client/trpc.ts';
-import { ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
+import { ButtonLink, EmptyState, PageAnswer, StateWord } from '../components/index.ts';
 import styles from './FindingsScreen.module.css';
-import { findingsAnswer, RANK_WORDS, RANKS, type Rank, rankOf } from './finding-words.ts';
+import {
+  findingsAnswer,
+  RANK_MARK,
+  RANK_WORDS,
+  RANKS,
+  type Rank,
+  rankOf,
+} from './finding-words.ts';
 import { MatterLine } from './MatterLine.tsx';
 
 /** Everything in the garage that was found or happened and that nobody has answered, the worst first. */
@@ -49,14 +56,16 @@ export function FindingsScreen({ garageId }: { garageId: string }) {
 type RankListProps = {
   rank: Rank;
   rows: readonly OpenMatter[];
-  garage: { id: string; today: string };
+  garage: { id: string; today: string; zone: string };
 };
 
 function RankList({ rank, rows, garage }: RankListProps) {
   if (rows.length === 0) return null;
   return (
     <section aria-label={RANK_WORDS[rank]} className={styles.section}>
-      <h2>{RANK_WORDS[rank]}</h2>
+      <h2>
+        <StateWord kind={RANK_MARK[rank]} words={RANK_WORDS[rank]} />
+      </h2>
       <ul className={styles.list}>
         {rows.map((row) => (
           <MatterLine key={row.matter.entry} row={row} garage={garage} />

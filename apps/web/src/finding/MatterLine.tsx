@@ -2,6 +2,7 @@ import type { OpenMatter } from '@quartermark/api/client';
 import type { Route } from 'next';
 import { ButtonLink, StateWord } from '../components/index.ts';
 import { SmallPhotos } from '../record/SmallPhotos.tsx';
+import { AnswerHere } from './AnswerHere.tsx';
 import {
   matterDetail,
   matterName,
@@ -14,7 +15,7 @@ import styles from './MatterLine.module.css';
 
 type MatterLineProps = {
   row: OpenMatter;
-  garage: { id: string; today: string };
+  garage: { id: string; today: string; zone: string };
   /** false on the page of the car itself */
   whose?: boolean;
 };
@@ -29,12 +30,17 @@ export function MatterLine({ row, garage, whose = true }: MatterLineProps) {
   return (
     <li className={styles.row}>
       <div className={styles.words}>
-        <p className={styles.state}>
-          <StateWord kind={RANK_MARK[rank]} words={RANK_WORDS[rank]} />
-        </p>
+        {whose ? null : (
+          <p className={styles.state}>
+            <StateWord kind={RANK_MARK[rank]} words={RANK_WORDS[rank]} />
+          </p>
+        )}
         <h3>{name}</h3>
-        <p>{matterDetail(row, garage.today)}</p>
-        {whose ? <Whose row={row} garageId={garage.id} /> : null}
+        {'detail' in matter && matter.detail !== null ? <p>{matter.detail}</p> : null}
+        <p>
+          {whose ? `${whoseWords(row)}: ` : ''}
+          {matterDetail(row, garage.today)}
+        </p>
         {lines.length > 0 ? (
           <>
             <p className={styles.look}>To be looked over before it is driven:</p>
@@ -45,38 +51,22 @@ export function MatterLine({ row, garage, whose = true }: MatterLineProps) {
             </ul>
           </>
         ) : null}
-        <Ways row={row} garageId={garage.id} name={name} />
+        <Ways row={row} garage={garage} name={name} whose={whose} />
       </div>
       <SmallPhotos garageId={garage.id} ids={photos} linked />
     </li>
   );
 }
 
-type PartProps = { row: OpenMatter; garageId: string };
+type WaysProps = Required<MatterLineProps> & { name: string };
 
-function Whose({ row, garageId }: PartProps) {
-  const { carId, gearId } = row;
-  const href = carId ? `car/${carId}` : gearId ? `gear/${gearId}` : null;
-  const words = whoseWords(row);
+/** A matter of a car is answered in its form, one of a tool or a person where it stands. */
+function Ways({ row, garage, name, whose }: WaysProps) {
+  const { carId, gearId, matter } = row;
+  const at = `/g/${garage.id}`;
+  const own = carId ? `car/${carId}` : gearId ? `gear/${gearId}` : null;
   return (
-    <p className={styles.whose}>
-      {href === null ? (
-        words
-      ) : (
-        <ButtonLink href={`/g/${garageId}/${href}` as Route} look="quiet">
-          {words}
-        </ButtonLink>
-      )}
-    </p>
-  );
-}
-
-/** A matter of a car is answered in its form; one of a tool or a person is answered there. */
-function Ways({ row, garageId, name }: PartProps & { name: string }) {
-  const { carId, matter } = row;
-  const at = `/g/${garageId}`;
-  return (
-    <p className={styles.ways}>
+    <div className={styles.ways}>
       {carId ? (
         <ButtonLink
           href={`${at}/record/${carId}/answer?notice=${matter.entry}` as Route}
@@ -84,10 +74,17 @@ function Ways({ row, garageId, name }: PartProps & { name: string }) {
         >
           Answered<span className={styles.unseen}>: {name}</span>
         </ButtonLink>
+      ) : gearId ? (
+        <AnswerHere garage={garage} gearId={gearId} notice={matter.entry} name={name} />
       ) : null}
       <ButtonLink href={`${at}/entry/${matter.entry}` as Route} look="quiet">
         Open entry<span className={styles.unseen}>: {name}</span>
       </ButtonLink>
-    </p>
+      {whose && own !== null ? (
+        <ButtonLink href={`${at}/${own}` as Route} look="quiet">
+          {whoseWords(row)}
+        </ButtonLink>
+      ) : null}
+    </div>
   );
 }

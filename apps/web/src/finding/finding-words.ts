@@ -33,7 +33,7 @@ export function matterName({ matter }: Matter): string {
 /** Where on the car, since when, and by when, as far as that is said. */
 export function matterDetail({ matter }: Matter, today: string): string {
   const since = `since ${formatDay(matter.on)}`;
-  if (!('severity' in matter)) return [matter.detail, since].filter(Boolean).join(', ');
+  if (!('severity' in matter)) return since;
   const { where, dueBy } = matter;
   const by = dueBy === null ? '' : dueWords(dueBy, today);
   return [whereWords(where), since, by].filter((words) => words !== '').join(', ');

@@ -53,8 +53,11 @@ export function SpecGroupRows({ form, group, errors, onMoved }: SpecGroupRowsPro
         </fieldset>
       ))}
       <div>
-        <Button onClick={() => append(emptyRow())}>
-          Add a line<span className={styles.unseen}>: {GROUP_NAME[group].toLowerCase()}</span>
+        <Button
+          aria-label={`Add a line: ${GROUP_NAME[group].toLowerCase()}`}
+          onClick={() => append(emptyRow())}
+        >
+          Add a line
         </Button>
       </div>
     </FormSection>
