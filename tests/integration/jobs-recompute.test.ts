@@ -3,6 +3,7 @@ import {
   type Db,
   listen,
   replaceIfLater,
+  SNAPSHOT_SCHEMA,
   type SnapshotNotice,
   withGarage,
 } from '@quartermark/db';
@@ -158,7 +159,7 @@ async function writeAhead(db: Db, garageId: string, carId: string, inputVersion:
         carId,
         inputVersion,
         engineVersion: 1,
-        snapshotSchema: 1,
+        snapshotSchema: SNAPSHOT_SCHEMA,
         asOf: '2026-03-10',
         computedAt: new Date(),
         urgency: 777,
