@@ -1,5 +1,5 @@
 import { expect } from '@playwright/test';
-import { expectSaved, save, unfold } from '../../support/browser/forms.ts';
+import { expectSaved, openCautions, save, unfold } from '../../support/browser/forms.ts';
 import { BRAKE_FLUID, ENGINE_OIL, TODAY, test } from '../../support/browser/garage-test.ts';
 import { Taps } from '../../support/browser/taps.ts';
 
@@ -180,6 +180,7 @@ test('work that is pressed at its item comes up ticked, with the cautions it ask
   await expect(page.getByRole('checkbox', { name: 'Brake fluid' })).toBeChecked();
   await expect(page.getByRole('checkbox', { name: 'Engine oil' })).not.toBeChecked();
   // working under a car and on brakes: common practice, no source
+  await openCautions(page);
   await expect(page.getByText(/Nobody goes under a car that a jack alone holds/)).toBeVisible();
   await expect(page.getByText(/Pump the pedal until it is firm/)).toBeVisible();
   await save(page);

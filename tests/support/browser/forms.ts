@@ -20,3 +20,10 @@ export async function expectSaved(page: Page): Promise<void> {
 export async function unfold(page: Page, title: string): Promise<void> {
   await page.locator('summary').filter({ hasText: title }).click();
 }
+
+/** Opens the cautions where they are folded, as on a phone. */
+export async function openCautions(page: Page): Promise<void> {
+  const cautions = page.locator('details').filter({ hasText: 'With care' });
+  await expect(cautions).toBeVisible();
+  if ((await cautions.getAttribute('open')) === null) await cautions.locator('summary').click();
+}

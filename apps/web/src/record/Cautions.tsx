@@ -23,11 +23,11 @@ export function Cautions({ of }: CautionsProps) {
     <details ref={fold} className={styles.cautions}>
       <summary className={styles.title}>
         <span className={styles.words}>
-          <strong>With care:</strong> <span className={styles.first}>{first}</span>
+          <strong>With care:</strong> {first}
         </span>
       </summary>
       <ul className={styles.list}>
-        {[first, ...rest].map((caution) => (
+        {rest.map((caution) => (
           <li key={caution}>{caution}</li>
         ))}
         <li>The maker’s manual, local rules and licensed practice decide.</li>
