@@ -25,6 +25,8 @@ export type ChoiceProps<V extends string> = {
   size?: 'large' | 'small';
   name?: string;
   hideLabel?: boolean;
+  /** `flow`: as wide as their words; `pairs`: two columns; `stack`: each as wide as the form */
+  layout?: 'flow' | 'pairs' | 'stack';
 };
 
 /** One of a few, all in sight. */
@@ -38,6 +40,7 @@ export function Choice<V extends string>({
   size = 'large',
   name,
   hideLabel = false,
+  layout = 'flow',
 }: ChoiceProps<V>) {
   const id = useId();
   const described = [hint ? `${id}-hint` : '', error ? `${id}-error` : ''].join(' ').trim();
@@ -57,7 +60,7 @@ export function Choice<V extends string>({
         onValueChange={(next) => onChange(next as V)}
         aria-labelledby={`${id}-label`}
         aria-describedby={described || undefined}
-        className={joinClasses(styles.options, styles[size])}
+        className={joinClasses(styles.options, styles[size], styles[layout])}
       >
         {options.map((option) => (
           <Radio.Root key={option.value} value={option.value} className={styles.option}>

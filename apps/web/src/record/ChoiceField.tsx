@@ -14,6 +14,7 @@ type ChoiceFieldProps = PartProps & {
   hint?: string;
   options: readonly { value: string; words: string; hint?: string }[];
   size?: 'large' | 'small';
+  layout?: 'flow' | 'pairs' | 'stack';
 };
 
 /** One of a few, all in sight; nothing is chosen before somebody does. */

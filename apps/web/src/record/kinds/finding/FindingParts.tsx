@@ -30,6 +30,7 @@ export function FindingParts({ form, errors }: PartProps) {
         name="finding.corner"
         path={corner === 'elsewhere' ? 'corner' : 'where'}
         label="Where"
+        layout="pairs"
         options={WHERE}
       />
       {corner === 'elsewhere' ? (
@@ -47,6 +48,7 @@ export function FindingParts({ form, errors }: PartProps) {
         name="finding.severity"
         path="severity"
         label="How bad it is"
+        layout="stack"
         options={SEVERITIES}
       />
       <DateField

@@ -23,6 +23,7 @@ export function IncidentParts({ form, errors }: PartProps) {
         name="incident.what"
         path="what"
         label="What happened"
+        layout="pairs"
         hint="Once saved, the car says what to look over before it is used again."
         options={SORTS}
       />

@@ -24,6 +24,7 @@ export function WheelsParts({ form, errors }: PartProps) {
         name="wheels.change"
         path="change"
         label="The wheels were"
+        layout="stack"
         options={CHANGES}
       />
       <Controller
