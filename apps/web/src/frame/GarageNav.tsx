@@ -25,12 +25,12 @@ export function GarageNav({ garageId }: { garageId: string }) {
     { href: home as Route, words: 'Garage' },
     { href: `${home}/record` as Route, words: 'What happened' },
     { href: '/pocket' as Route, words: 'Paddock' },
+    { href: `${home}/findings` as Route, words: 'Findings' },
+    { href: `${home}/gear` as Route, words: 'Sets, tools and people' },
   ];
   const rest: Way[] = [
-    { href: `${home}/findings` as Route, words: 'Findings' },
     { href: `${home}/events` as Route, words: 'Events' },
     { href: `${home}/log` as Route, words: 'Log' },
-    { href: `${home}/gear` as Route, words: 'Sets, tools and people' },
     { href: `${home}/settings` as Route, words: 'Settings' },
   ];
   const inRest = rest.some(({ href }) => href === here);
