@@ -35,7 +35,10 @@ const BAD: readonly Bad[] = [
   {
     kind: 'measure',
     fill: async (page) => {
-      await unfold(page, 'Tyres');
+      await page
+        .locator('summary')
+        .filter({ hasText: /^Tyres$/ })
+        .click();
       await page
         .getByRole('group', { name: 'Rear left' })
         .getByRole('textbox', { name: 'Middle' })

@@ -45,7 +45,7 @@ test('a set that is still on another car is recorded as moved here by one press'
   await page.goto(`${garage.record('fit')}?component=${set}`);
   await page.getByRole('radio', { name: 'Fitted' }).click();
   await pressSave(page);
-  await expect(page.getByText(/it is on Ashby Merle since 1 Jun 2026/)).toBeVisible();
+  await expect(page.getByText(/it is on Ashby Merle since 1 June 2026/)).toBeVisible();
   await page.getByRole('button', { name: 'Record it as moved here' }).click();
   await page.waitForURL(/\/car\/[\da-f-]{36}$/);
   const [moved] = await garage.logOf(1);

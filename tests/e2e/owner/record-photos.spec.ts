@@ -19,7 +19,7 @@ async function picture(page: Page): Promise<{ name: string; mimeType: string; bu
 async function begin(page: Page, address: string): Promise<void> {
   await page.goto(address);
   await page.getByRole('textbox', { name: 'What you found' }).fill('Weeping boot');
-  await page.getByRole('radio', { name: /^Keep an eye on it/ }).click();
+  await page.getByRole('radio', { name: /^Watch/ }).click();
 }
 
 test('a photo is made smaller, sent, shown with its entry, and can be taken out again', async ({
@@ -37,7 +37,7 @@ test('a photo is made smaller, sent, shown with its entry, and can be taken out 
   expect(kept.ok()).toBe(true);
   await page.goto(`${garage.home()}/entry/${finding?.entry.id}`);
   const shown = page.getByRole('img', { name: 'Number 1' });
-  await expect.poll(() => shown.evaluate('(img) => img.complete && img.naturalWidth')).toBe(320);
+  await expect(shown).toHaveJSProperty('naturalWidth', 320);
   await page.getByRole('link', { name: 'Amend' }).click();
   await page.getByRole('button', { name: 'Remove photo 1' }).click();
   await save(page);

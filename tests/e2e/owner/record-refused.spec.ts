@@ -126,7 +126,7 @@ test('what was typed survives a reload, and is gone once it was saved', async ({
   expect(await garage.log()).toHaveLength(1);
 });
 
-test('a server that does not answer loses nothing, and pressing again saves once', async ({
+test('a server whose answer is lost loses nothing: it waits on this phone, and is saved once', async ({
   page,
   garage,
 }) => {
@@ -138,9 +138,10 @@ test('a server that does not answer loses nothing, and pressing again saves once
     await route.abort('connectionreset');
   });
   await pressSave(page);
-  await expect(page.getByText(/The server did not answer/)).toBeVisible();
-  await expect(page.getByRole('textbox', { name: 'Note' })).toHaveValue('Written in a tunnel.');
+  await expect(page.getByText('Saved on this phone, waits for signal.')).toBeVisible();
   await page.unroute('**/api/trpc/entry.record**');
-  await save(page);
+  // a page that is opened with signal sends what waits
+  await page.goto('/pocket#waiting');
+  await expect(page.getByText('Nothing waits on this phone.')).toBeVisible();
   expect((await garage.log()).map(({ revision }) => revision)).toEqual([1]);
 });

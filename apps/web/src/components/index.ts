@@ -7,7 +7,7 @@
  *   `TextField {...Field, suffix?, figures?, ...input}`, `NoteField`, `DateField`, `SelectField {options}`
  *   take `register(name)` of react-hook-form as it is.
  * - `QuantityField {...Field, value: {text, unit}, onChange, units: {value, words}[]}`: as typed.
- * - `Choice {label, value, onChange, options: {value, words, hint?}[], size?: large|small, error?}`: chips,
+ * - `Choice {label, value, onChange, options: {value, words, hint?}[], size?: large|small, layout?: flow|pairs|stack, error?}`: chips,
  *   64 px when large. `Stepper {...Field, value, onChange, min?, max?, step?, unit?}`: minus, number, plus.
  * - `Tick {label, checked, onChange, hint?}`: so or not so.
  * - `StateWord {kind, words, detail?}`, `StateMark {kind}`: `kind` is the `mark` that `itemWords` of the

@@ -52,7 +52,7 @@ export const PRESSURE_UNITS = [
   { value: 'kPa', words: 'kPa' },
 ] as const;
 export const TORQUE_UNITS = [
-  { value: 'nm', words: 'N·m' },
+  { value: 'nm', words: 'Nm' },
   { value: 'lbfFt', words: 'lbf·ft' },
 ] as const;
 export const DEPTH_UNITS = [

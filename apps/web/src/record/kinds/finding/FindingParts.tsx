@@ -10,7 +10,7 @@ const WHERE = [...CORNERS, { value: 'elsewhere', words: 'Elsewhere' }] as const;
 const SEVERITIES = [
   { value: 'doNotDrive', words: 'Do not drive', hint: 'The car stays until it is dealt with' },
   { value: 'beforeHardUse', words: 'Before hard use', hint: 'The road is fine, a circuit is not' },
-  { value: 'watch', words: 'Keep an eye on it', hint: 'It may get worse' },
+  { value: 'watch', words: 'Watch', hint: 'It may get worse' },
   { value: 'cosmetic', words: 'Looks only', hint: 'Nothing depends on it' },
 ] as const;
 
