@@ -75,14 +75,15 @@ export function EntryForm(props: EntryFormProps) {
     if ('entry' in read) await saving.save({ ...read.entry, id: newId() }, null);
   }
 
-  const errors = question ? {} : (trouble?.fields ?? {});
+  const asksItself = wrong === null && saving.asksItself;
+  const errors = asksItself ? {} : (trouble?.fields ?? {});
   const rows = { form, errors };
   const press = kind === 'oilCheck' && base === null;
   return (
     <Form
       label={base === null ? 'What happened' : 'Amend the entry'}
       onSubmit={form.handleSubmit(() => (photos.waitsFor === null ? save(base) : undefined))}
-      trouble={wrong === null && saving.asksItself ? null : trouble}
+      trouble={asksItself ? null : trouble}
       actions={
         <>
           {press ? null : (

@@ -41,3 +41,25 @@ test.each([
 test('cautionsFor() speaks of lifting before any service', () => {
   expect(said('service', {})).toContain('a jack alone');
 });
+
+test('cautionsFor() has wheels tightened in order and the car stand on more than a jack', () => {
+  const words = said('wheels', {});
+  expect(words).toContain('manual’s torque');
+  expect(words).toContain('a jack alone');
+});
+
+test('cautionsFor() has new pads and discs bedded within the law, and no handbrake on hot discs', () => {
+  expect(said('fit', {}, ['brake pads', 'Front pads'])).toContain('No handbrake on hot discs');
+  expect(said('fit', {}, ['tyres', 'Grey wheels'])).not.toContain('No handbrake on hot discs');
+});
+
+test('cautionsFor() names fuel vapour and the battery at lay-up, and the air at wake-up', () => {
+  expect(said('layUp', {})).toContain('vapour');
+  expect(said('layUp', {})).toContain('no spark');
+  expect(said('wakeUp', {})).toContain('carbon monoxide');
+});
+
+test('cautionsFor() leaves the high voltage of a hybrid to those who are qualified', () => {
+  expect(said('repair', { drive: 'hybrid' })).toContain('Orange cables');
+  expect(said('repair', { drive: 'combustion' })).not.toContain('Orange cables');
+});
