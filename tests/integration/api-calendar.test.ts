@@ -25,6 +25,12 @@ test('event.list gives what comes by date and what ended in the last 30 days', a
   expect((await list()).map(({ event }) => event.name)).toEqual(['Just past', 'Soon', 'Late']);
 });
 
+test('event.list names the cars that its events speak of, and no others', async () => {
+  const { cars } = await at.me.event.list({ garageId: at.garageId });
+  expect(Object.keys(cars)).toEqual([at.carId]);
+  expect(cars[at.carId]).toEqual(expect.any(String));
+});
+
 test('an event is changed from its newest revision, and removed for good', async () => {
   const event: EventDraft = { name: 'Evening', sort: 'dragStrip', start: '2026-07-01' };
   const eventId = await add(event);
