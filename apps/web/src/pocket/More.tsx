@@ -72,7 +72,7 @@ function WholeForm({ chosen, today, kind, onLeave }: WholeFormProps) {
         <h1>{KIND_QUESTION[kind]}</h1>
       </div>
       <EntryForm
-        about={aboutCar(view)}
+        about={aboutCar(view, { gear: chosen.garage.gear })}
         kind={kind}
         base={null}
         start={start}
