@@ -307,7 +307,11 @@ function writeWinter({ log }: CarSheet): void {
     { day: -468, time: '10:00' },
     {
       kind: 'wakeUp',
-      lines: [{ what: 'Exhaust tips', how: 'plugged' }],
+      lines: [
+        { what: 'Exhaust tips', how: 'plugged' },
+        { what: 'Battery', how: 'disconnected' },
+        { what: 'Body', how: 'covered' },
+      ],
       odometer: log.odometer(-468, '10:00'),
       note: 'Plugs out of the exhaust, doors open, then the battery.',
     },

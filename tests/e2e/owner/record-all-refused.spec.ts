@@ -22,7 +22,7 @@ const BAD: readonly Bad[] = [
   },
   {
     kind: 'finding',
-    fill: (page) => page.getByRole('radio', { name: /^Looks only/ }).click(),
+    fill: (page) => page.getByRole('radio', { name: /^Cosmetic/ }).click(),
     at: (page) => box(page, 'What you found'),
     says: /Say what was found/,
   },

@@ -19,7 +19,7 @@ const SEVERITY: readonly { value: EntryOf<'finding'>['severity']; words: string 
   { value: 'doNotDrive', words: 'Do not drive' },
   { value: 'beforeHardUse', words: 'Before hard use' },
   { value: 'watch', words: 'Keep an eye on it' },
-  { value: 'cosmetic', words: 'Looks only' },
+  { value: 'cosmetic', words: 'Cosmetic' },
 ];
 const PHOTOS_MAX = 20;
 

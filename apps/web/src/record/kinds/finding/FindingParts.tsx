@@ -11,7 +11,7 @@ const SEVERITIES = [
   { value: 'doNotDrive', words: 'Do not drive', hint: 'The car stays until it is dealt with' },
   { value: 'beforeHardUse', words: 'Before hard use', hint: 'The road is fine, a circuit is not' },
   { value: 'watch', words: 'Watch', hint: 'It may get worse' },
-  { value: 'cosmetic', words: 'Looks only', hint: 'Nothing depends on it' },
+  { value: 'cosmetic', words: 'Cosmetic', hint: 'Nothing depends on it' },
 ] as const;
 
 export function FindingParts({ form, errors }: PartProps) {
