@@ -225,3 +225,33 @@ test('a tool is changed, changed back, removed, and added again with its items',
   const row = page.getByRole('listitem').filter({ hasText: 'Trolley jack' });
   await expect(row).toContainText('1 December 2026');
 });
+
+test('a finding on a tool and the pads on the shelf are written down without a car', async ({
+  page,
+  garage,
+}) => {
+  const jack = await garage.keep({ kind: 'equipment', sort: 'jack', name: 'Trolley jack' });
+  await page.goto(`${garage.home()}/gear/${jack}`);
+  await page.getByRole('link', { name: 'Something is not right' }).click();
+  await page.getByLabel('What you found').fill('Seal weeps');
+  await page.getByRole('radio', { name: /^Before hard use/ }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await page.waitForURL(new RegExp(`/gear/${jack}$`));
+  await expect(page.getByText(/Seal weeps, before hard use/).first()).toBeVisible();
+  await goTo(page, 'Findings');
+  await expect(page.getByRole('main')).toContainText('Trolley jack');
+
+  const pads = await garage.keep({
+    kind: 'component',
+    sort: 'pads',
+    name: 'Spare pads',
+    condition: 'used',
+  });
+  await page.goto(`${garage.home()}/gear/${pads}`);
+  await page.getByRole('link', { name: 'Measure', exact: true }).click();
+  const frontLeft = page.getByRole('group', { name: 'Front left' });
+  await frontLeft.getByRole('textbox', { name: 'Inner' }).fill('6,5');
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await page.waitForURL(new RegExp(`/gear/${pads}$`));
+  await expect(page.getByRole('region', { name: 'Measured' })).toContainText('6.5 mm');
+});

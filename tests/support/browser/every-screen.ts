@@ -62,6 +62,8 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'change a set', path: `${demoGear(1)}/change` },
   { name: 'service done on a tool', path: `${demoGear(6)}/done` },
   { name: 'which car a part goes on', path: `${demoGear(1)}/car` },
+  { name: 'a finding on a tool', path: `${demoGear(6)}/record/finding` },
+  { name: 'measurements of a set', path: `${demoGear(3)}/record/measure` },
   { name: 'add an item of a tool', path: `${demoGear(6)}/item/add` },
   { name: 'events', path: 'events' },
   { name: 'add an event', path: 'events/add' },

@@ -10,16 +10,8 @@ import { overviewPages } from '../garage/overview-pages.ts';
 import styles from '../record/Targets.module.css';
 import { type PieceWhere, usePiece } from './use-piece.ts';
 
-/** What is recorded of a part at a car. */
-export type CarFor = 'fit' | 'measure';
-
-const QUESTION: Readonly<Record<CarFor, string>> = {
-  fit: 'Which car does it go on?',
-  measure: 'At which car is it measured?',
-};
-
-/** For a part that is on no car: which car the next step is about. */
-export function ChooseCarFor({ what, ...where }: PieceWhere & { what: CarFor }) {
+/** For a part that is on no car: which car it goes on. */
+export function ChooseCarFor(where: PieceWhere) {
   const { garageId, gearId } = where;
   const trpc = useTRPC();
   const { row } = usePiece(where);
@@ -32,7 +24,7 @@ export function ChooseCarFor({ what, ...where }: PieceWhere & { what: CarFor }) 
   return (
     <>
       <PageAnswer about={row.gear.name}>
-        {rows.length === 0 ? 'There is no car yet.' : QUESTION[what]}
+        {rows.length === 0 ? 'There is no car yet.' : 'Which car does it go on?'}
       </PageAnswer>
       {rows.length === 0 ? (
         <EmptyState
@@ -50,7 +42,7 @@ export function ChooseCarFor({ what, ...where }: PieceWhere & { what: CarFor }) 
           {rows.map(({ carId, name }) => (
             <li key={carId}>
               <ButtonLink
-                href={`/g/${garageId}/record/${carId}/${what}?component=${gearId}` as Route}
+                href={`/g/${garageId}/record/${carId}/fit?component=${gearId}` as Route}
                 className={styles.target}
               >
                 {name}

@@ -73,25 +73,27 @@ function MainWay({ row, garage }: PartProps) {
 function Ways({ row, garage }: PartProps) {
   const { gearId, gear, fittedTo } = row;
   const own = `${at(garage)}/gear/${gearId}`;
-  const record = (kind: string) =>
-    fittedTo
-      ? `${at(garage)}/record/${fittedTo.carId}/${kind}?component=${gearId}`
-      : `${own}/car?for=${kind}`;
+  const onCar = (kind: string) =>
+    `${at(garage)}/record/${fittedTo?.carId}/${kind}?component=${gearId}`;
   return (
     <div className={styles.ways}>
       {gear.kind === 'component' ? (
         <>
           {fittedTo ? (
             <>
-              <ButtonLink href={`${record('fit')}&change=off` as Route}>Take off</ButtonLink>
-              <ButtonLink href={`${record('fit')}&change=moved` as Route}>Move</ButtonLink>
+              <ButtonLink href={`${onCar('fit')}&change=off` as Route}>Take off</ButtonLink>
+              <ButtonLink href={`${onCar('fit')}&change=moved` as Route}>Move</ButtonLink>
             </>
           ) : (
-            <ButtonLink href={record('fit') as Route}>Fit to a car</ButtonLink>
+            <ButtonLink href={`${own}/car` as Route}>Fit to a car</ButtonLink>
           )}
-          <ButtonLink href={record('measure') as Route}>Measure</ButtonLink>
+          <ButtonLink href={(fittedTo ? onCar('measure') : `${own}/record/measure`) as Route}>
+            Measure
+          </ButtonLink>
         </>
       ) : null}
+      <ButtonLink href={`${own}/record/finding` as Route}>Something is not right</ButtonLink>
+      <ButtonLink href={`${own}/record/note` as Route}>Note</ButtonLink>
       <ButtonLink href={`${own}/change` as Route}>Change</ButtonLink>
     </div>
   );

@@ -7,15 +7,11 @@ import { answers, ask, orNotFound, pageCache } from '../../../../../../server/as
 
 export const metadata: Metadata = { title: 'Which car' };
 
-type WhichCarProps = {
-  params: Promise<{ garageId: string; gearId: string }>;
-  searchParams: Promise<Record<string, string | string[] | undefined>>;
-};
+type WhichCarProps = { params: Promise<{ garageId: string; gearId: string }> };
 
-export default async function WhichCar({ params, searchParams }: WhichCarProps) {
+export default async function WhichCar({ params }: WhichCarProps) {
   const where = await params;
   const { garageId } = where;
-  const { for: what } = await searchParams;
   await orNotFound(
     Promise.all([
       pageCache().fetchQuery(ask().gear.view.queryOptions(where)),
@@ -27,7 +23,7 @@ export default async function WhichCar({ params, searchParams }: WhichCarProps) 
   return (
     <HydrationBoundary state={answers()}>
       <Page width="narrow">
-        <ChooseCarFor {...where} what={what === 'measure' ? 'measure' : 'fit'} />
+        <ChooseCarFor {...where} />
       </Page>
     </HydrationBoundary>
   );
