@@ -74,7 +74,10 @@ test('a sheet is written as typed, its lines change places, and undo goes back',
 test('two people write one sheet: the second sees both versions', async ({ page, garage }) => {
   await write(garage, 0, line('Wheel bolts', '120 N·m'));
   await page.goto(`${garage.car()}/spec/change`);
-  await page.getByRole('group', { name: 'Torques, line 1' }).getByLabel('Value').fill('125 N·m');
+  const value = page.getByRole('group', { name: 'Torques, line 1' }).getByLabel('Value');
+  // the form stands once its fields hold what was written
+  await expect(value).toHaveValue('120 N·m');
+  await value.fill('125 N·m');
   await write(garage, 1, line('Wheel bolts', '130 N·m'));
   await page.getByRole('button', { name: 'Save the sheet' }).click();
   await expect(page.getByText(/^Not saved: somebody saved another version/)).toBeVisible();
