@@ -36,6 +36,7 @@ export default defineConfig({
   retries: 0,
   // machines are shared: a journey that takes five seconds alone may take thirty
   timeout: 60_000,
+  expect: { timeout: 10_000 },
   reporter: [['list'], ['./tests/reporters/playwright-counts.ts']],
   use: {
     baseURL: `http://127.0.0.1:${PORT}`,

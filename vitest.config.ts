@@ -16,6 +16,8 @@ export default defineConfig({
           name: 'unit',
           include: ['{packages,apps}/*/src/**/*.test.{ts,tsx}', 'seed/src/**/*.test.ts'],
           exclude: ['**/node_modules/**', '**/.next*/**', '**/dist*/**'],
+          // properties walk thousands of logs, on machines that do other things too
+          testTimeout: 60_000,
         },
       },
       { test: { name: 'reference', include: ['tests/reference/**/*.test.ts'] } },

@@ -92,6 +92,8 @@ test('an event is changed, and taken off the calendar with a way back', async ({
 test('two people change one event: the second sees both versions', async ({ page, garage }) => {
   const eventId = await put(garage, { name: 'Circuit day', sort: 'circuit', start: '2026-06-20' });
   await page.goto(`${garage.home()}/events/${eventId}`);
+  // the form stands once its fields hold what was written
+  await expect(page.getByLabel('Name')).toHaveValue('Circuit day');
   await page.getByLabel('Place').fill('the far bend');
   const event = { name: 'Circuit day', sort: 'circuit', start: '2026-06-22' };
   await garage.api.mutate('event.change', garage.command({ eventId, baseRevision: 1, event }));
