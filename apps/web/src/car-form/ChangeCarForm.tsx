@@ -8,8 +8,8 @@ import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useCommand } from '../client/use-command.ts';
 import { Button } from '../components/index.ts';
-import { BothVersions } from '../forms/BothVersions.tsx';
 import { Form } from '../forms/Form.tsx';
+import { TwoVersions } from '../forms/TwoVersions.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import { ownedByCar } from '../items/owned.ts';
@@ -54,23 +54,14 @@ export function ChangeCarForm({ garageId, carId }: ChangeCarFormProps) {
   const trouble = wrong ?? change.trouble;
   const both =
     conflict && newest ? (
-      <BothVersions
+      <TwoVersions
         rows={versionRows(mineLines(form.getValues()), carLines(newest))}
-        newest={conflict}
+        conflict={conflict}
         zone={view.garage.zone}
-        busy={change.busy}
-        onNewest={() => {
-          form.reset(carFields(newest, conflict.revision));
-          change.clear();
-        }}
-        onMine={() => {
-          form.setValue('baseRevision', conflict.revision);
-          return save(form.getValues(), newest);
-        }}
-        onEdit={() => {
-          form.setValue('baseRevision', conflict.revision);
-          change.clear();
-        }}
+        change={change}
+        onNewest={() => form.reset(carFields(newest, conflict.revision))}
+        onRest={() => form.setValue('baseRevision', conflict.revision)}
+        onSave={() => save(form.getValues(), newest)}
       />
     ) : null;
 

@@ -9,8 +9,8 @@ import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useCommand } from '../client/use-command.ts';
 import { Button, Notice } from '../components/index.ts';
-import { BothVersions } from '../forms/BothVersions.tsx';
 import { Form } from '../forms/Form.tsx';
+import { TwoVersions } from '../forms/TwoVersions.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import { ItemParts } from './ItemParts.tsx';
@@ -75,23 +75,14 @@ function Opened({ owned, opened }: OpenedProps) {
   const trouble = wrong ?? change.trouble;
   const both =
     conflict && newest ? (
-      <BothVersions
+      <TwoVersions
         rows={versionRows(mineLines(form.getValues()), itemLines(newest))}
-        newest={conflict}
+        conflict={conflict}
         zone={garage.zone}
-        busy={change.busy}
-        onNewest={() => {
-          form.reset(itemFields(newest, conflict.revision, unit));
-          change.clear();
-        }}
-        onMine={() => {
-          form.setValue('baseRevision', conflict.revision);
-          return save(form.getValues(), newest);
-        }}
-        onEdit={() => {
-          form.setValue('baseRevision', conflict.revision);
-          change.clear();
-        }}
+        change={change}
+        onNewest={() => form.reset(itemFields(newest, conflict.revision, unit))}
+        onRest={() => form.setValue('baseRevision', conflict.revision)}
+        onSave={() => save(form.getValues(), newest)}
       />
     ) : null;
 
