@@ -145,8 +145,27 @@ async function makeGarage(page: Page, origin: string, name: string): Promise<Own
   return new OwnGarage(api, id, carId, name);
 }
 
-/** Journeys of the owner; `garage` is new for each. */
+/**
+ * Journeys of the owner; `garage` is new for each. A page is looked at once it is alive: a hand is slower
+ * than a page that comes alive, a test is not.
+ */
 export const test = base.extend<{ garage: OwnGarage }>({
+  page: async ({ page }, use) => {
+    const alive = () => page.locator('html[data-alive]').waitFor({ state: 'attached' });
+    const goTo = page.goto.bind(page);
+    const reload = page.reload.bind(page);
+    page.goto = async (...asked) => {
+      const answer = await goTo(...asked);
+      await alive();
+      return answer;
+    };
+    page.reload = async (...asked) => {
+      const answer = await reload(...asked);
+      await alive();
+      return answer;
+    };
+    await use(page);
+  },
   garage: async ({ page, baseURL }, use) => {
     await use(await makeGarage(page, baseURL ?? '', 'Tarnfell Corvo'));
   },

@@ -9,7 +9,7 @@ import {
   splitLink,
   type TRPCClient,
 } from '@trpc/client';
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
 import superjson from 'superjson';
 import { ToastProvider } from '../components/index.ts';
 import { makeQueryClient } from './query-client.ts';
@@ -42,6 +42,10 @@ function makeClient(): TRPCClient<AppRouter> {
 export function Providers({ children }: { children: ReactNode }) {
   const client = queryClient();
   const [trpcClient] = useState(makeClient);
+  // the outermost effect runs last: from here on presses are heard
+  useEffect(() => {
+    document.documentElement.dataset.alive = '';
+  }, []);
   return (
     <QueryClientProvider client={client}>
       <TRPCProvider trpcClient={trpcClient} queryClient={client}>

@@ -1,5 +1,8 @@
+'use client';
+
 import type { FormEvent, ReactNode } from 'react';
 import type { Trouble } from '../client/refusal-words.ts';
+import { useAlive } from '../client/use-alive.ts';
 import { Notice } from '../components/index.ts';
 import styles from './Form.module.css';
 import { namedMessage } from './field-words.ts';
@@ -16,18 +19,19 @@ type FormProps = {
   label?: string;
 };
 
-/** The frame of every form: fields, then what is wrong with the whole, then the buttons. */
+/**
+ * The frame of every form: fields, then what is wrong with the whole, then the buttons. It takes nothing
+ * before the page is alive, so that no letter typed early is lost.
+ */
 export function Form({ onSubmit, children, trouble, actions, label }: FormProps) {
+  const alive = useAlive();
   return (
-    <form
-      onSubmit={(event) => void onSubmit(event)}
-      noValidate
-      aria-label={label}
-      className={styles.form}
-    >
-      {children}
-      {trouble ? <FormTrouble trouble={trouble} /> : null}
-      <div className={styles.actions}>{actions}</div>
+    <form onSubmit={(event) => void onSubmit(event)} noValidate aria-label={label}>
+      <fieldset disabled={!alive} className={styles.form}>
+        {children}
+        {trouble ? <FormTrouble trouble={trouble} /> : null}
+        <div className={styles.actions}>{actions}</div>
+      </fieldset>
     </form>
   );
 }
