@@ -157,7 +157,7 @@ test('what was refused stays with its sentence, what came after it goes on, and 
   await context.setOffline(false);
   await now.getByRole('link', { name: '1 entry needs your decision.' }).click();
   await expect(now.getByText(/2026-06-25 has not come yet/)).toBeVisible();
-  expect((await garage.log()).map(({ entry }) => entry.kind)).toEqual(['oilCheck']);
+  expect((await garage.logOf(1)).map(({ entry }) => entry.kind)).toEqual(['oilCheck']);
 
   await now.getByRole('button', { name: 'Open and mend' }).click();
   await expect(now.getByRole('textbox', { name: 'Note' })).toHaveValue('Dated wrongly.');

@@ -139,7 +139,8 @@ test('a server whose answer is lost loses nothing: it waits on this phone, and i
   });
   await pressSave(page);
   await expect(page.getByText('Saved on this phone, waits for signal.')).toBeVisible();
-  await page.unroute('**/api/trpc/entry.record**');
+  // the phone may have given up on the answer before it was lost
+  await page.unrouteAll({ behavior: 'ignoreErrors' });
   // a page that is opened with signal sends what waits
   await page.goto('/pocket#waiting');
   await expect(page.getByText('Nothing waits on this phone.')).toBeVisible();
