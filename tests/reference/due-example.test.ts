@@ -31,7 +31,7 @@ function entryOf(raw: Loose): CaseEntry {
       hours: odd('hours'),
       sessions: odd('sessions'),
       launches: odd('launches'),
-      plannedOn: null,
+      plannedOn: (raw.plannedOn as string | undefined) ?? null,
     };
   const reads = { odometerKm: odd('odo'), hourMeterH: odd('hourMeter') };
   if (raw.type === 'reading') return { ...common, type: 'reading', ...reads };
@@ -63,6 +63,17 @@ const car: CarCase = {
   asOf: example.asOf,
   entries: example.entries.map(entryOf),
   storage: example.storage.map((window, index) => ({ id: String(index), ...window })),
+  planned: example.planned.map((event) => ({
+    id: event.id,
+    start: event.date,
+    end: event.endDate ?? null,
+    useClass: event.class as 'circuit',
+    distanceKm: event.km,
+    hours: event.hours,
+    sessions: event.sessions,
+    launches: null,
+    attend: 0.9,
+  })),
   items: example.items.map(itemOf),
 };
 

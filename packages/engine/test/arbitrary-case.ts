@@ -8,6 +8,8 @@ import { AMOUNT_MEASURES, USE_CLASSES } from '../src/log/item.ts';
 
 const START = parseDay('2024-01-28');
 const date = fc.integer({ min: 0, max: 60 }).map((day) => formatDay(START + day));
+/** After the last entry there can be. */
+const soon = fc.integer({ min: 30, max: 200 }).map((day) => formatDay(START + day));
 const minute = fc.option(fc.constantFrom(0, 420, 720, 1439));
 const amount = fc.option(fc.oneof(fc.constant(0), fc.double({ min: 0, max: 900, noNaN: true })));
 const count = fc.option(fc.integer({ min: 0, max: 6 }));
@@ -43,7 +45,7 @@ const entry = fc
       hours: amount,
       sessions: count,
       launches: count,
-      plannedOn: fc.constant(null),
+      plannedOn: fc.option(date),
     }),
     fc.record({
       type: fc.constant('service' as const),
@@ -106,7 +108,7 @@ export const arbitraryCase: fc.Arbitrary<CarCase> = fc.record({
     id: fc.constant('car'),
     odoDigits: fc.option(fc.constantFrom(4, 5, 6)),
     odoUnit: fc.constantFrom('km' as const, 'mi' as const),
-    hemisphere: fc.constant(null),
+    hemisphere: fc.constantFrom('N' as const, 'S' as const, null),
     roadKmh: fc.option(fc.constantFrom(30, 45)),
   }),
   asOf: date,
@@ -114,6 +116,20 @@ export const arbitraryCase: fc.Arbitrary<CarCase> = fc.record({
   storage: fc.array(
     fc.record({ id: fc.string({ minLength: 1, maxLength: 3 }), start: date, end: fc.option(date) }),
     { maxLength: 3 },
+  ),
+  planned: fc.array(
+    fc.record({
+      id: fc.string({ minLength: 1, maxLength: 3 }),
+      start: fc.oneof(date, soon),
+      end: fc.option(fc.oneof(date, soon)),
+      useClass: fc.constantFrom(...USE_CLASSES),
+      distanceKm: amount,
+      hours: amount,
+      sessions: amount,
+      launches: amount,
+      attend: fc.constantFrom(0, 0.3, 0.9, 1),
+    }),
+    { maxLength: 9 },
   ),
   items: fc.tuple(item('a'), item('b')),
 });

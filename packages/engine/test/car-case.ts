@@ -4,6 +4,7 @@ import type {
   CaseItem,
   CaseLimit,
   MeterResetEntry,
+  PlannedUse,
   ReadingEntry,
   ServiceEntry,
   UseEntry,
@@ -119,14 +120,18 @@ export function carCase(
   asOf: string,
   entries: CaseEntry[],
   items: CaseItem[] = [],
-  more: Partial<CarCase['car']> & { storage?: [start: string, end: string | null][] } = {},
+  more: Partial<CarCase['car']> & {
+    storage?: [start: string, end: string | null][];
+    planned?: PlannedUse[];
+  } = {},
 ): CarCase {
-  const { storage = [], ...car } = more;
+  const { storage = [], planned = [], ...car } = more;
   return {
     car: { id: 'car', odoDigits: null, hemisphere: null, roadKmh: 45, ...car },
     asOf,
     entries,
     storage: storage.map(([start, end]) => ({ id: `from ${start}`, start, end })),
+    planned,
     items,
   };
 }

@@ -40,4 +40,7 @@ export type LaneItem = {
   unit: 'km' | 'mi' | null;
   /** the calendar limit's day, or the day an amount limit was reached */
   day: string | null;
+  /** the day it falls due likely, and the day it could be as early as; absent where there is no forecast */
+  likely?: string | null;
+  early?: string | null;
 };

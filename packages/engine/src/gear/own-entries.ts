@@ -58,7 +58,7 @@ export function placeOwn(
     baseline: item.baseline && { ...item.baseline, odometerKm: null },
   }));
   const { timeline } = placeEntries(
-    { car, asOf, entries: services, storage: [], items: starts },
+    { car, asOf, entries: services, storage: [], planned: [], items: starts },
     parseDay(asOf),
   );
   const placed = new Set(timeline.map(({ entry }) => entry.id));

@@ -21,7 +21,23 @@ export type CarCase = {
   entries: CaseEntry[];
   /** storage windows, both ends inclusive; `end` null = open */
   storage: { id: string; start: string; end: string | null }[];
+  /** events on the calendar that this car may go to, past ones too */
+  planned: PlannedUse[];
   items: CaseItem[];
+};
+
+/** An event on the calendar and what the car is to do there; amounts null where not said. */
+export type PlannedUse = {
+  id: string;
+  start: string;
+  end: string | null;
+  useClass: UseClass;
+  distanceKm: number | null;
+  hours: number | null;
+  sessions: number | null;
+  launches: number | null;
+  /** probability that it takes place with this car, 0..1 */
+  attend: number;
 };
 
 export type CaseEntry = ReadingEntry | UseEntry | ServiceEntry | MeterResetEntry;

@@ -65,6 +65,7 @@ export const plannedEvent = z.strictObject({
   launches: z.number().min(0).optional(),
   attend: z.number().min(0).max(1).default(0.9),
 });
+export type PlannedEvent = z.infer<typeof plannedEvent>;
 
 /** One car's book as a file: what `npm run export` writes and `npm run analyse` reads. */
 export const book = z.strictObject({

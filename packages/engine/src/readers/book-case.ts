@@ -1,5 +1,5 @@
-import type { CarCase, CaseItem, CaseLimit } from '../history/case.ts';
-import type { Book } from '../log/book.ts';
+import type { CarCase, CaseItem, CaseLimit, PlannedUse } from '../history/case.ts';
+import type { Book, PlannedEvent } from '../log/book.ts';
 import type { Entry } from '../log/entry.ts';
 import type { Item, Limit } from '../log/item.ts';
 import { distanceKm } from '../log/quantity.ts';
@@ -61,8 +61,22 @@ export function caseItem(item: Item, entries: readonly Entry[] = []): CaseItem {
   };
 }
 
+function plannedUse({ id, start, end, use, ...given }: PlannedEvent): PlannedUse {
+  return {
+    id,
+    start,
+    end: end ?? null,
+    useClass: use,
+    distanceKm: given.km ?? null,
+    hours: given.hours ?? null,
+    sessions: given.sessions ?? null,
+    launches: given.launches ?? null,
+    attend: given.attend,
+  };
+}
+
 /**
- * A `log/1` book as the case the models read: SI values, tombstones left out, planned events not yet.
+ * A `log/1` book as the case the models read: SI values, tombstones left out.
  *
  * @param book as its schema gives it
  */
@@ -81,6 +95,7 @@ export function bookCase(book: Book): CarCase {
     asOf,
     entries: standing.flatMap((entry) => caseEntries(entry, book.items)),
     storage: book.layUps.map(({ id, start, end }) => ({ id, start, end: end ?? null })),
+    planned: book.planned.map(plannedUse),
     items: book.items.map((item) => caseItem(item, happened)),
   };
 }

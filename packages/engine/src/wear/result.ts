@@ -4,10 +4,8 @@ import type { CarStatus, Matters } from '../matters/result.ts';
 
 /**
  * What the engine says of one car on one day. Distances in kilometres, times in hours, civil dates
- * `YYYY-MM-DD`; `null` is "not known", never a number that stands for it.
- *
- * Until the forecast exists, members that need it (likely dates, probabilities, expected use since the
- * last reading) are absent, not null.
+ * `YYYY-MM-DD`; `null` is "not known", never a number that stands for it. Members that need a forecast are
+ * absent where there is none.
  */
 export type Analysis = CaseAnalysis & {
   /** the last level read on the stick, as read; no estimate */
@@ -103,7 +101,7 @@ export type Trigger = {
   code: IncidentSort | 'oilHot' | 'wheelsOff';
 };
 
-/** `null`: in limits as far as is known, but no forecast says when it falls due. */
+/** `null`: in limits as far as is known, but no forecast says when it falls due (parts, tools, people). */
 export type ItemState = 'unknown' | 'overdue' | 'dueSoon' | 'fine' | null;
 
 export type ItemResult = {
@@ -121,6 +119,14 @@ export type ItemResult = {
   limits: LimitResult[];
   severe?: SevereResult | null;
   dueSoonHorizonDays?: number;
+  /** by all limits together; absent where there is no forecast */
+  dueDate?: DueDates;
+  /** probability that it is due by asOf + dueSoonHorizonDays, 0..1 */
+  pDueWithinLead?: number;
+  /** not overdue by what is known, but more likely than not by what is expected since: ask for a reading */
+  probablyOverdue?: boolean;
+  /** null where what runs out first is a day of the calendar */
+  expects?: Expectation | null;
   /** entries the answer rests on: the service first, then the uses and readings that count, by order */
   evidence: string[];
 };
@@ -146,6 +152,32 @@ export type AmountLimitResult = {
   estimated: number;
   /** the day the limit was reached; null while it is not */
   reachedOn: string | null;
+  /** with the use expected since the last reading of the meter; absent where there is no forecast */
+  accruedNow?: number;
+  remainingNow?: number;
+  /** absent where there is no forecast */
+  due?: DueDates;
+};
+
+/**
+ * Civil dates by which a limit is reached with a probability of 0.1, 0.5 and 0.9; null where that lies
+ * beyond the horizon of three years. On a screen: "could be as early as", "likely by", never the codes.
+ */
+export type DueDates = { p10: string | null; p50: string | null; p90: string | null };
+
+/** What the forecast of the limit that runs out first rests on: the facts of its sentence. */
+export type Expectation = {
+  measure: AmountLimitResult['measure'];
+  /** weighted amount of an average week of everyday use at this time of year, in the measure's unit */
+  perWeek: number;
+  /** weighted amount of one usual occasion that is no everyday use (a session, an evening of runs) */
+  perOccasion: number;
+  /** occasions beyond the planned events expected until the likely day */
+  moreLikely: number;
+  /** planned events with use that counts, until the likely day */
+  planned: number;
+  /** last day of the lay-up the car is in; null where it is in none */
+  laidUpUntil: string | null;
 };
 
 export type CalendarLimitResult = {
@@ -157,8 +189,8 @@ export type CalendarLimitResult = {
   remainingDays: number;
   fraction: number;
   dueDate: string;
-  /** absent for a hard-use limit that is not switched on: when it will be needs a forecast */
-  due?: { p10: string; p50: string; p90: string };
+  /** absent for a hard-use limit that is not switched on and that nothing forecasts */
+  due?: DueDates;
 };
 
 export type LimitResult = AmountLimitResult | CalendarLimitResult;
