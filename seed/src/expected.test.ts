@@ -168,7 +168,8 @@ describe('expected.json', () => {
     const item = book.items.find(({ name }) => name === fact.item);
     const result = items.find(({ id }) => id === item?.id);
     if (result === undefined) throw new RangeError(`${fact.car} has no item "${fact.item}"`);
-    const { word, detail } = itemWords(result, item, book.car.unit, laidUp !== null);
+    const on = { unit: book.car.unit, laidUp: laidUp !== null, asOf: book.asOf };
+    const { word, detail } = itemWords(result, item, on);
     const about = { service: result.service, item, unit: book.car.unit };
     const why = result.limits.map((limit) => whySentence(limit, about));
     expect([word, detail, ...why].join(' ')).toContain(fact.text);

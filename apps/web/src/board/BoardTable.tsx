@@ -80,7 +80,7 @@ function Cells({ name, stands, day, before }: TableLine) {
 
 function tableLines(row: OverviewRow, lane: Lane, { axis, events }: Season): TableLine[] {
   return lane.next.map((item) => {
-    const { word, detail } = laneItemWords(item, row.unit, row.laidUp);
+    const { word, detail } = laneItemWords(item, row);
     const before = dueBefore(row.carId, placeItem(item, lane.laidUp, axis), events);
     return {
       id: item.id,

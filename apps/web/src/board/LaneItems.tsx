@@ -30,7 +30,7 @@ export function LaneItems({ row, lane, season }: LaneItemsProps) {
 }
 
 function Line({ item, row, lane, season }: LaneItemsProps & { item: LaneItem }) {
-  const { mark, word, detail } = laneItemWords(item, row.unit, row.laidUp);
+  const { mark, word, detail } = laneItemWords(item, row);
   const place = placeItem(item, lane.laidUp, season.axis);
   const event = dueBefore(row.carId, place, season.events);
   return (

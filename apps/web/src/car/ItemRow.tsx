@@ -34,12 +34,17 @@ export function ItemRow({ row, owned }: ItemRowProps) {
   );
 }
 
-function State({ row: { item, result }, owned: { unit, laidUp, failed } }: ItemRowProps) {
+function State({ row: { item, result }, owned }: ItemRowProps) {
+  const { unit, laidUp, failed, analysis } = owned;
   if (!result)
     return (
       <span className={styles.pending}>{failed ? 'not worked out' : 'being worked out …'}</span>
     );
-  const { mark, word, detail } = itemWords(result, item, unit, laidUp);
+  const { mark, word, detail } = itemWords(result, item, {
+    unit,
+    laidUp,
+    asOf: analysis?.asOf ?? null,
+  });
   return <StateWord kind={mark} words={word} detail={detail} />;
 }
 

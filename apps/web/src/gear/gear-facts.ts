@@ -21,11 +21,12 @@ export type Watched = { item: ItemView; result: ItemResult; words: ItemWords };
 
 /** Its items with what is said of each, the most urgent first. @param unit in which distances are told */
 export function watchedOf(row: Pick<GearRow, 'items' | 'analysis'>, unit: 'km' | 'mi'): Watched[] {
+  const on = { unit, laidUp: false, asOf: row.analysis?.asOf ?? null };
   const results = new Map(row.analysis?.items.map((result) => [result.id, result]));
   return row.items
     .flatMap((item) => {
       const result = results.get(item.id);
-      return result ? [{ item, result, words: itemWords(result, item.item, unit, false) }] : [];
+      return result ? [{ item, result, words: itemWords(result, item.item, on) }] : [];
     })
     .sort((a, b) => itemUrgency(a.result) - itemUrgency(b.result));
 }

@@ -18,7 +18,7 @@ export type Owned = {
   doneHref: string;
   items: ItemView[];
   /** null: being worked out */
-  analysis: { items: ItemResult[]; flags: Flag[] } | null;
+  analysis: { items: ItemResult[]; flags: Flag[]; asOf: string } | null;
   laidUp: boolean;
   /** its figures could not be worked out */
   failed: boolean;

@@ -5,8 +5,8 @@ import type { Analysis, FlagCode, ItemResult, LimitResult } from '../wear/result
 import { carAnswer } from './car-answer.ts';
 import { flagSentence } from './flag-sentence.ts';
 import { type GarageRow, garageAnswer, needsAHand } from './garage-answer.ts';
-import { laneItem } from './item-words.ts';
 import type { Lane } from './lane.ts';
+import { laneItem } from './lane-item.ts';
 import { whySentence } from './why-sentence.ts';
 
 function sessions(remaining: number, more = {}): LimitResult {
@@ -139,6 +139,7 @@ const row = (name: string, items: ItemResult[], more: Partial<GarageRow> = {}): 
   name,
   unit: 'km',
   laidUp: false,
+  asOf: '2026-06-01',
   overdue: items.filter(({ state }) => state === 'overdue').length,
   dueSoon: items.filter(({ state }) => state === 'dueSoon').length,
   notOnRecord: items.filter(({ state }) => state === 'unknown').length,

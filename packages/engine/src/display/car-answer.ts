@@ -10,12 +10,13 @@ type Told = { name: string; words: ItemWords; result: ItemResult };
 
 function tell(analysis: Analysis, car: CarFacts): Told[] {
   const byId = new Map(car.items.map(({ id, item }) => [id, item]));
+  const on = { unit: car.unit, laidUp: analysis.laidUp !== null, asOf: analysis.asOf };
   return analysis.items
     .map((result, position) => ({ result, position, urgency: itemUrgency(result) }))
     .sort((a, b) => a.urgency - b.urgency || a.position - b.position)
     .map(({ result }) => {
       const item = byId.get(result.id);
-      const words = itemWords(result, item, car.unit, analysis.laidUp !== null);
+      const words = itemWords(result, item, on);
       return { name: item?.name ?? result.id, words, result };
     });
 }
@@ -59,11 +60,11 @@ function firstToRunOut(told: Told[]): string[] {
       (words.mark === 'noDate' || words.mark === 'inLimits') && result.reasonCode !== 'doneOnce',
   );
   if (next === undefined) return [];
-  const { name, words } = next;
+  const { name, words, result } = next;
   const said = words.mark === 'noDate' ? words.word : words.detail;
   if (said === '') return [];
   const has = readsAsPlural(name) ? 'have' : 'has';
-  return said.includes(' left')
+  return result.dueDate === undefined && said.includes(' left')
     ? [`${capital(name)} ${has} ${said}.`]
     : [`What runs out first: ${name}, ${said}.`];
 }

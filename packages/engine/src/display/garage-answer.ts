@@ -12,6 +12,8 @@ export type GarageRow = {
   unit: DistanceUnit;
   lane: Lane | null;
   laidUp: boolean;
+  /** civil date of its figures; null without any */
+  asOf: string | null;
   overdue: number;
   dueSoon: number;
   notOnRecord: number;
@@ -34,7 +36,7 @@ function reason(row: GarageRow): string {
   if (stop !== null) return `${row.name} (${STOP_WORDS[stop].toLowerCase()})`;
   const item = row.lane?.next[0];
   if (item === undefined) return row.name;
-  const { word } = laneItemWords(item, row.unit, row.laidUp);
+  const { word } = laneItemWords(item, row);
   return `${row.name} (${item.name}: ${word.toLowerCase()})`;
 }
 

@@ -5,7 +5,8 @@ import type { ItemFacts } from './car-facts.ts';
 import { formatDay } from './format-day.ts';
 import { BEDDING_WORDS } from './gear-words.ts';
 import { capital, countWord, listWords } from './grammar.ts';
-import { itemWords, laneItem } from './item-words.ts';
+import { itemWords, type Standing } from './item-words.ts';
+import { laneItem } from './lane-item.ts';
 import { itemUrgency } from './urgency-of.ts';
 
 /** What the answers need of a component, a piece of equipment or a person; a row of the list has it. */
@@ -29,8 +30,8 @@ function ownName(item: string, gear: string): string {
 }
 
 /** The state as it follows the name of the item: " overdue since ...", ", 4 sessions left". */
-function stateWords(result: ItemResult, item: ItemFacts | undefined, unit: DistanceUnit): Told {
-  const { mark, word, detail } = itemWords(result, item, unit, false);
+function stateWords(result: ItemResult, item: ItemFacts | undefined, on: Standing): Told {
+  const { mark, word, detail } = itemWords(result, item, on);
   const { day, remaining } = laneItem(result, item);
   const atOnce = result.reasonCode === 'trigger' || result.reasonCode === 'asked';
   if (day !== null && remaining === null && !atOnce) {
@@ -46,12 +47,13 @@ function stateWords(result: ItemResult, item: ItemFacts | undefined, unit: Dista
 
 function tell({ name, items, analysis, unit }: GearFacts): Told[] {
   const byId = new Map(items.map(({ id, item }) => [id, item]));
+  const on = { unit, laidUp: false, asOf: analysis.asOf };
   return analysis.items
     .map((result, position) => ({ result, position, urgency: itemUrgency(result) }))
     .sort((a, b) => a.urgency - b.urgency || a.position - b.position)
     .map(({ result }) => {
       const item = byId.get(result.id);
-      const { mark, words } = stateWords(result, item, unit);
+      const { mark, words } = stateWords(result, item, on);
       return { mark, words: `${ownName(item?.name ?? result.id, name)}${words}` };
     });
 }

@@ -1,6 +1,7 @@
 export * from './car-answer.ts';
 export * from './car-facts.ts';
 export * from './cause-words.ts';
+export * from './due-words.ts';
 export * from './entry-line.ts';
 export * from './flag-sentence.ts';
 export * from './format-day.ts';
@@ -14,6 +15,7 @@ export * from './hard-use-sentence.ts';
 export * from './item-words.ts';
 export * from './kind-words.ts';
 export type * from './lane.ts';
+export * from './lane-item.ts';
 export * from './lane-of.ts';
 export * from './level-words.ts';
 export { limitsInForce, limitToSpeakOf } from './limit-to-speak-of.ts';

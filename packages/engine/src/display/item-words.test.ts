@@ -6,7 +6,8 @@ import type {
   ItemResult,
   LimitResult,
 } from '../wear/result.ts';
-import { itemWords, laneItem } from './item-words.ts';
+import { itemWords } from './item-words.ts';
+import { laneItem } from './lane-item.ts';
 
 const amount = (more: Partial<AmountLimitResult>): AmountLimitResult => ({
   measure: 'km',
@@ -44,8 +45,9 @@ const result = (state: ItemResult['state'], limits: LimitResult[], more = {}): I
 });
 const typed = (...limits: Limit[]) => ({ name: 'Engine oil', limits });
 const inKm = typed({ measure: 'km', value: 10_000, unit: 'km' });
+const on = { unit: 'km', laidUp: false, asOf: '2026-06-01' } as const;
 const words = (item: ItemResult, laidUp = false) => {
-  const { word, detail } = itemWords(item, inKm, 'km', laidUp);
+  const { word, detail } = itemWords(item, inKm, { ...on, laidUp });
   return `${word} | ${detail}`;
 };
 
@@ -128,9 +130,7 @@ test('itemWords() says a label by its own date', () => {
 test('itemWords() says a distance in the unit its limit was typed in', () => {
   const inMiles = typed({ measure: 'km', value: 7_500, unit: 'mi' });
   const left = amount({ limit: 12_070.08, accrued: 10_460.736, remaining: 1_609.344 });
-  expect(itemWords(result(null, [left]), inMiles, 'km', false).word).toBe(
-    '1,000 mi left, no date yet',
-  );
+  expect(itemWords(result(null, [left]), inMiles, on).word).toBe('1,000 mi left, no date yet');
 });
 
 test.each([
@@ -141,7 +141,7 @@ test.each([
   ['hours', 2.25, '2.3 h left, no date yet'],
 ] as const)('itemWords() writes %s %d as "%s"', (measure, remaining, word) => {
   const limit = amount({ measure, limit: 50, accrued: 50 - remaining, remaining });
-  expect(itemWords(result(null, [limit]), undefined, 'km', false).word).toBe(word);
+  expect(itemWords(result(null, [limit]), undefined, on).word).toBe(word);
 });
 
 test('itemWords() passes over hard-use limits until hard use switched them on', () => {
@@ -156,5 +156,99 @@ test('itemWords() passes over hard-use limits until hard use switched them on', 
 
 test('itemWords() has words even where no limit could be judged', () => {
   for (const state of ['overdue', 'dueSoon', 'unknown', 'fine', null] as const)
-    expect(itemWords(result(state, []), undefined, 'km', false).word).not.toBe('');
+    expect(itemWords(result(state, []), undefined, on).word).not.toBe('');
+});
+
+const days = (p50: string | null, p10: string | null = p50, p90: string | null = p50) => ({
+  dueDate: { p10, p50, p90 },
+});
+const told = (state: ItemResult['state'], limits: LimitResult[], more: object, laidUp = false) =>
+  words(result(state, limits, { binding: 'km', ...more }), laidUp);
+
+test('itemWords() says the likely day and the early one of what is due soon, with the day of the week', () => {
+  expect(told('dueSoon', [amount({})], days('2026-06-20', '2026-06-11'))).toBe(
+    'Due soon | likely by Sat 20 June, could be as early as 11 June; 2,300 km left',
+  );
+  expect(told('dueSoon', [amount({})], days('2026-06-20'))).toBe(
+    'Due soon | likely by Sat 20 June; 2,300 km left',
+  );
+});
+
+test('itemWords() does not call a day of today or before one to come', () => {
+  expect(told('dueSoon', [amount({})], days('2026-06-20', '2026-06-01'))).toBe(
+    'Due soon | likely by Sat 20 June, could be due by now; 2,300 km left',
+  );
+});
+
+test('itemWords() says the likely day of what is in limits, with its year once that is another', () => {
+  expect(told('fine', [amount({})], days('2026-10-03', '2026-08-30'))).toBe(
+    'In limits | likely by 3 October; 2,300 km left',
+  );
+  expect(told('fine', [amount({})], days('2027-01-03', '2026-11-30'))).toBe(
+    'In limits | likely by 3 January 2027; 2,300 km left',
+  );
+});
+
+test('itemWords() says how far the forecast looks where it finds no day', () => {
+  expect(told('fine', [amount({})], days(null))).toBe(
+    'In limits | nothing before June 2029; 2,300 km left',
+  );
+  expect(told('fine', [amount({})], days(null, '2028-12-01'))).toBe(
+    'In limits | nothing likely before June 2029; 2,300 km left',
+  );
+  const far = calendar({ limit: 120, dueDate: '2034-05-02' });
+  expect(told('fine', [far], { ...days(null), binding: 'months' })).toBe(
+    'In limits | 120 months are up on 2 May 2034',
+  );
+});
+
+test('itemWords() asks for a reading where the limit is more likely passed than not', () => {
+  const more = { ...days('2026-06-01'), probablyOverdue: true };
+  expect(told('dueSoon', [amount({})], more)).toBe(
+    'Due soon, reading needed | more likely than not past its limit by now: read the odometer',
+  );
+  expect(told('dueSoon', [amount({})], more, true)).toMatch(/^Before it wakes, reading needed/);
+});
+
+test('itemWords() speaks of what the forecast says runs out first, not of what is used the furthest', () => {
+  const most = amount({ measure: 'sessions', limit: 10, accrued: 9, remaining: 1, fraction: 0.9 });
+  expect(told('fine', [most, amount({})], days('2026-10-03'))).toMatch(/2,300 km left$/);
+  expect(told('fine', [most, amount({})], { ...days('2026-10-03'), binding: 'sessions' })).toMatch(
+    /1 session left$/,
+  );
+});
+
+test('itemWords() says a day of the calendar as sure, and what else could come before it', () => {
+  const day = calendar({ dueDate: '2026-06-13', remainingDays: 12 });
+  const months = { binding: 'months' };
+  expect(told('dueSoon', [amount({}), day], { ...days('2026-06-13'), ...months })).toBe(
+    'Due soon | 12 months are up on 13 June 2026',
+  );
+  expect(
+    told('dueSoon', [amount({}), day], { ...days('2026-06-13', '2026-06-10'), ...months }),
+  ).toBe('Due soon | 12 months are up on 13 June 2026, could be as early as 10 June');
+});
+
+test('itemWords() says no sure day for a schedule of hard use that is not in force yet', () => {
+  const hard = calendar({ severe: true, limit: 6, dueDate: '2026-06-13' });
+  const more = { ...days('2026-07-20', '2026-06-20'), binding: 'months:severe' };
+  expect(told('dueSoon', [amount({}), hard], more)).toBe(
+    'Due soon | likely by Mon 20 July, could be as early as 20 June; by the schedule for hard use',
+  );
+});
+
+test('itemWords() says the most that can be left where the history is incomplete', () => {
+  expect(told('dueSoon', [amount({ known: false })], days('2026-06-20'))).toBe(
+    'Due soon | likely by Sat 20 June; at most 2,300 km left, history incomplete',
+  );
+});
+
+test('laneItem() holds the days of a forecast, but not for what is overdue or not known', () => {
+  const forecast = { binding: 'km', ...days('2026-10-03', '2026-08-30') };
+  expect(laneItem(result('fine', [amount({})], forecast), inKm)).toMatchObject({
+    likely: '2026-10-03',
+    early: '2026-08-30',
+  });
+  for (const state of ['overdue', 'unknown'] as const)
+    expect(laneItem(result(state, [amount({})], forecast), inKm)).not.toHaveProperty('likely');
 });

@@ -1,13 +1,14 @@
 import type { AmountMeasure } from '../log/item.ts';
 import { AMOUNT_MEASURES } from '../log/item.ts';
 import type { DistanceUnit } from '../log/units.ts';
-import { type ItemResult, isAmountLimit } from '../wear/result.ts';
-import { type ItemFacts, typedLimit } from './car-facts.ts';
+import type { ItemResult } from '../wear/result.ts';
+import type { ItemFacts } from './car-facts.ts';
 import { causeWords } from './cause-words.ts';
+import { earlyWords, type Likely, likelyWords, nearWords } from './due-words.ts';
 import { formatDay } from './format-day.ts';
 import { formatAmount, formatCount } from './format-quantity.ts';
 import type { LaneItem } from './lane.ts';
-import { limitToSpeakOf } from './limit-to-speak-of.ts';
+import { laneItem } from './lane-item.ts';
 
 /** Which of the states a screen shows: goes with a mark and a colour, never shown itself. */
 export type ItemMark =
@@ -27,27 +28,41 @@ export type ItemWords = {
   detail: string;
 };
 
-type Spoken = {
+/** What the words for an item need of what it belongs to. */
+export type Standing = {
+  /** unit of the odometer, used where the limit itself has none */
+  unit: DistanceUnit;
+  /** the car stands in a lay-up today */
+  laidUp: boolean;
+  /** civil date the state was worked out for; null = not known, so that every day keeps its year */
+  asOf: string | null;
+};
+
+/** The limit an item's state rests on, ready to be said. */
+type Rests = {
   measure: string;
+  severe: boolean;
   amount: AmountMeasure | null;
   limit: number | null;
   remaining: number | null;
   day: string | null;
   unit: DistanceUnit;
+  known: boolean;
 };
 
-function spoken(item: LaneItem, unit: DistanceUnit): Spoken | null {
+function restsOn(item: LaneItem, unit: DistanceUnit): Rests | null {
   if (item.binding === null) return null;
-  const measure = item.binding.replace(/:severe$/, '');
+  const [measure = '', schedule] = item.binding.split(':');
   const amount = AMOUNT_MEASURES.find((known) => known === measure) ?? null;
-  return { ...item, measure, amount, unit: item.unit ?? unit };
+  const severe = schedule === 'severe';
+  return { ...item, measure, severe, amount, unit: item.unit ?? unit, known: item.known ?? true };
 }
 
-function span(of: Spoken): string {
+function span(of: Rests): string {
   return formatCount(of.limit ?? 0, of.measure === 'days' ? 'day' : 'month');
 }
 
-function overdueDetail(of: Spoken): string {
+function overdueDetail(of: Rests): string {
   const day = of.day === null ? null : formatDay(of.day);
   if (of.amount !== null && of.limit !== null) {
     const over = -(of.remaining ?? 0);
@@ -58,20 +73,23 @@ function overdueDetail(of: Spoken): string {
   return `${span(of)} passed on ${day}`;
 }
 
-function left(of: Spoken): string {
-  if (of.amount !== null) return `${formatAmount(of.amount, of.remaining ?? 0, of.unit)} left`;
+function left(of: Rests): string {
+  if (of.amount !== null) {
+    const rest = `${formatAmount(of.amount, of.remaining ?? 0, of.unit)} left`;
+    return of.known ? rest : `at most ${rest}, history incomplete`;
+  }
   const day = of.day === null ? 'an unknown day' : formatDay(of.day);
   if (of.measure === 'date') return `the label says ${day}`;
   return `${span(of)} are up on ${day}`.replace(/^1 (day|month) are/, '1 $1 is');
 }
 
-function used(of: Spoken): string {
+function used(of: Rests): string {
   if (of.amount === null || of.limit === null) return '';
   const done = of.limit - (of.remaining ?? of.limit);
   return `${formatAmount(of.amount, done, of.unit)} of ${formatAmount(of.amount, of.limit, of.unit)} used`;
 }
 
-function atLeast(of: Spoken | null): ItemWords {
+function atLeast(of: Rests | null): ItemWords {
   if (of === null || of.amount === null || of.limit === null)
     return { mark: 'atLeast', word: 'At least', detail: 'history incomplete' };
   const done = of.limit - (of.remaining ?? of.limit);
@@ -83,13 +101,13 @@ function atLeast(of: Spoken | null): ItemWords {
 }
 
 /** What stands behind a day that was said already. */
-function behindTheDay(of: Spoken): string {
+function behindTheDay(of: Rests): string {
   if (of.day === null) return left(of);
   if (of.measure === 'date') return 'by its label';
   return `${span(of)} are up then`.replace(/^1 (day|month) are/, '1 $1 is');
 }
 
-function noDate(of: Spoken | null): ItemWords {
+function noDate(of: Rests | null): ItemWords {
   if (of === null) return { mark: 'noDate', word: 'No date yet', detail: '' };
   if (of.amount !== null)
     return { mark: 'noDate', word: `${left(of)}, no date yet`, detail: used(of) };
@@ -110,27 +128,57 @@ function doneOnceDetail({ day }: LaneItem): string {
   return day === null ? 'and that was all' : `on ${formatDay(day)}`;
 }
 
+/** A day of the calendar that is sure to come; a forecast may say otherwise of a schedule not in force yet. */
+function isSureDay(of: Rests, { likely }: LaneItem): boolean {
+  if (of.amount !== null || of.day === null) return false;
+  return likely === undefined || likely === of.day || (likely === null && !of.severe);
+}
+
+/** When it falls due and what that rests on; `near`: as one says what is due soon. */
+function whenDue(item: LaneItem, of: Rests | null, on: Standing, near: boolean): string {
+  if (of === null) return '';
+  const { likely, early = null } = item;
+  if (isSureDay(of, item)) {
+    const sooner = near && early !== null && of.day !== null && early < of.day;
+    return sooner ? `${left(of)}, ${earlyWords(early, on)}` : left(of);
+  }
+  if (likely === undefined) return left(of);
+  if (item.readingNeeded) return `more likely than not past its limit by now: ${toRead(of)}`;
+  const days: Likely = { likely, early };
+  const when = near ? nearWords(days, on) : likelyWords(days, on);
+  const why = of.amount === null ? 'by the schedule for hard use' : left(of);
+  return `${when}; ${why}`;
+}
+
+function toRead({ amount }: Rests): string {
+  if (amount === 'km') return 'read the odometer';
+  return amount === 'hours' ? 'read the meter' : 'record the use since';
+}
+
 /**
  * The words for an item's state: the one map from the engine's codes to what a screen says.
  *
  * A laid-up car has no overdue items: what has run out waits until before it wakes.
  *
  * @param item as the overview holds it; a full result is turned into one by `laneItem()`
- * @param unit unit of the car's odometer, used where the limit itself has none
- * @param laidUp the car stands in a lay-up today
+ * @param on the car it is on, or the component, tool or person
+ * @example laneItemWords(item, { unit: 'km', laidUp: false, asOf: '2026-05-10' })
+ * // { mark: 'dueSoon', word: 'Due soon',
+ * //   detail: 'likely by Sat 20 June, could be as early as 21 May; 1,200 km left' }
  */
-export function laneItemWords(item: LaneItem, unit: DistanceUnit, laidUp: boolean): ItemWords {
-  const of = spoken(item, unit);
+export function laneItemWords(item: LaneItem, on: Standing): ItemWords {
+  const of = restsOn(item, on.unit);
   switch (item.state) {
     case 'overdue': {
       const detail = dueAtOnce(item) ?? (of === null ? '' : overdueDetail(of));
-      if (laidUp) return { mark: 'beforeItWakes', word: 'Before it wakes', detail };
+      if (on.laidUp) return { mark: 'beforeItWakes', word: 'Before it wakes', detail };
       return { mark: 'overdue', word: 'Overdue', detail };
     }
     case 'dueSoon': {
-      const detail = of === null ? '' : left(of);
-      if (laidUp) return { mark: 'beforeItWakes', word: 'Before it wakes', detail };
-      return { mark: 'dueSoon', word: 'Due soon', detail };
+      const detail = whenDue(item, of, on, true);
+      const word = on.laidUp ? 'Before it wakes' : 'Due soon';
+      const mark = on.laidUp ? 'beforeItWakes' : 'dueSoon';
+      return { mark, word: item.readingNeeded ? `${word}, reading needed` : word, detail };
     }
     case 'unknown':
       if (item.reasonCode === 'lowerBound') return atLeast(of);
@@ -138,48 +186,17 @@ export function laneItemWords(item: LaneItem, unit: DistanceUnit, laidUp: boolea
     case 'fine':
       if (item.reasonCode === 'doneOnce')
         return { mark: 'inLimits', word: 'Done once', detail: doneOnceDetail(item) };
-      return { mark: 'inLimits', word: 'In limits', detail: of === null ? '' : left(of) };
+      return { mark: 'inLimits', word: 'In limits', detail: whenDue(item, of, on, false) };
     case null:
       return noDate(of);
   }
 }
 
-/** An item as the overview holds it: the one limit its state rests on. */
-export function laneItem(result: ItemResult, item: ItemFacts | undefined): LaneItem {
-  const doneOnce = result.reasonCode === 'doneOnce';
-  const limit = doneOnce ? null : limitToSpeakOf(result);
-  const day = doneOnce ? (result.service ?? null) : null;
-  const shared = {
-    id: result.id,
-    name: item?.name ?? result.id,
-    state: result.state,
-    reasonCode: result.reasonCode,
-    ...(result.trigger && { cause: { code: result.trigger.code, on: result.trigger.on } }),
-  };
-  if (limit === null)
-    return { ...shared, binding: null, limit: null, remaining: null, unit: null, day };
-  const typed = item && typedLimit(item, limit.measure, limit.severe);
-  const binding = limit.severe ? `${limit.measure}:severe` : limit.measure;
-  const unit = typed?.measure === 'km' ? typed.unit : null;
-  if (isAmountLimit(limit))
-    return {
-      ...shared,
-      binding,
-      limit: limit.limit,
-      remaining: limit.remaining,
-      unit,
-      day: limit.reachedOn,
-    };
-  const span = typeof limit.limit === 'number' ? limit.limit : null;
-  return { ...shared, binding, limit: span, remaining: null, unit, day: limit.dueDate };
-}
-
-/** The words for an item on the car's own page. See `laneItemWords()`. */
+/** The words for an item on its own page. See `laneItemWords()`. */
 export function itemWords(
   result: ItemResult,
   item: ItemFacts | undefined,
-  unit: DistanceUnit,
-  laidUp: boolean,
+  on: Standing,
 ): ItemWords {
-  return laneItemWords(laneItem(result, item), unit, laidUp);
+  return laneItemWords(laneItem(result, item), on);
 }

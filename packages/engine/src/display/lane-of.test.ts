@@ -41,6 +41,10 @@ function months(remainingDays: number): LimitResult {
   };
 }
 
+function label(date: string): LimitResult {
+  return { ...months(20), measure: 'date', limit: date, dueDate: date } as LimitResult;
+}
+
 function item(
   id: string,
   state: ItemResult['state'],
@@ -94,19 +98,29 @@ function bookOf(names: Record<string, string>) {
   });
 }
 
+const due = (p10: string | null, p50: string | null) => ({
+  binding: 'km',
+  dueDate: { p10, p50, p90: null },
+});
+
 const inOrder: ItemResult[] = [
   item('far over', 'overdue', [km(1.5)]),
   item('just over', 'overdue', [km(1), months(100)]),
-  item('in 3 days', 'dueSoon', [months(3), km(0.99)]),
-  item('in 20 days', 'dueSoon', [months(20)]),
+  item('in 3 days', 'dueSoon', [label('2026-06-04'), km(0.99)]),
+  item('early, likely late', 'dueSoon', [km(0.7)], due('2026-06-05', '2026-09-01')),
+  item('likely sooner', 'dueSoon', [km(0.9)], due('2026-06-06', '2026-06-10')),
+  item('in 20 days', 'dueSoon', [label('2026-06-21')]),
   item('at least', 'unknown', [km(0.8, false)], { reasonCode: 'lowerBound' }),
   item('at least less', 'unknown', [km(0.2, false)], { reasonCode: 'lowerBound' }),
   item('nothing known', 'unknown', [], { reasonCode: 'noBaseline' }),
+  item('in autumn', 'fine', [km(0.2)], due('2026-07-20', '2026-10-03')),
+  item('in winter', 'fine', [km(0.5)], due('2026-07-10', '2026-12-03')),
   item('nearly used', null, [km(0.9)]),
+  item('beyond three years', 'fine', [km(0.4)], due(null, null)),
   item('little used', null, [km(0.1)]),
 ];
 
-test('itemUrgency() puts overdue first, then by day, then what is not sure, then by what is used', () => {
+test('itemUrgency() puts overdue first, then by day, then what is not sure, then by likely day and use', () => {
   const sorted = inOrder.toReversed().toSorted((a, b) => itemUrgency(a) - itemUrgency(b));
   expect(sorted.map(({ id }) => id)).toEqual(inOrder.map(({ id }) => id));
 });
@@ -178,6 +192,14 @@ test('laneOf() shows the three most urgent items with the limit each rests on', 
   });
 });
 
+test('laneOf() carries the likely and the early day', () => {
+  const soon = item('soon', 'dueSoon', [km(0.9)], due('2026-06-06', '2026-06-10'));
+  expect(laneOf(bookOf({ soon: 'Engine oil' }), analysis([soon])).next[0]).toMatchObject({
+    likely: '2026-06-10',
+    early: '2026-06-06',
+  });
+});
+
 test('laneOf() counts the flags that somebody can mend', () => {
   const flag = (code: 'future' | 'rollOver' | 'readingRejected') => ({
     code,
@@ -219,7 +241,10 @@ test('laneOf() carries odometer, level and lay-up without what a list does not s
 const bytes = (value: unknown) => new TextEncoder().encode(JSON.stringify(value)).length;
 const crowd = (name: string, id: (index: number) => string) => {
   const items = Array.from({ length: 60 }, (_, index) =>
-    item(id(index), 'overdue', [km(1 + Math.PI / (index + 3))]),
+    item(id(index), 'dueSoon', [km(Math.PI / (index + 4), false)], {
+      ...due('2026-06-06', '2026-06-10'),
+      probablyOverdue: true,
+    }),
   );
   const names = Object.fromEntries(items.map((one) => [one.id, name]));
   return { lane: laneOf(bookOf(names), analysis(items)), items };

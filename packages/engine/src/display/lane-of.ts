@@ -1,8 +1,8 @@
 import type { Book } from '../log/book.ts';
 import { stopOf } from '../matters/index.ts';
 import type { Analysis } from '../wear/result.ts';
-import { laneItem } from './item-words.ts';
 import type { Lane, LaneItem } from './lane.ts';
+import { laneItem } from './lane-item.ts';
 import { needsALook } from './needs-a-look.ts';
 import { itemUrgency } from './urgency-of.ts';
 

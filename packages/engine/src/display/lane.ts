@@ -40,7 +40,14 @@ export type LaneItem = {
   unit: 'km' | 'mi' | null;
   /** the calendar limit's day, or the day an amount limit was reached */
   day: string | null;
-  /** the day it falls due likely, and the day it could be as early as; absent where there is no forecast */
+  /** absent where it is known; false: `remaining` is the most that can be left */
+  known?: false;
+  /**
+   * the day it falls due likely, and the day it could be as early as, null beyond three years; absent
+   * where there is no forecast and for what is overdue or not known
+   */
   likely?: string | null;
   early?: string | null;
+  /** more likely than not past its limit by now, by what is expected since the last reading */
+  readingNeeded?: true;
 };

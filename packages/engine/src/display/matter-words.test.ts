@@ -57,6 +57,7 @@ const row = (name: string, lines: readonly Line[], more: More = {}): GarageRow =
     unit: 'km',
     lane: laneOf(book, analysis),
     laidUp: analysis.laidUp !== null,
+    asOf: analysis.asOf,
     overdue: analysis.items.filter(({ state }) => state === 'overdue').length,
     dueSoon: 0,
     notOnRecord: 0,

@@ -1,6 +1,7 @@
+import { parseDay } from '../calendar/day-number.ts';
 import { stopOf } from '../matters/index.ts';
-import type { Analysis, ItemResult } from '../wear/result.ts';
-import { daysLeft, isOver, limitsInForce } from './limit-to-speak-of.ts';
+import { type Analysis, type ItemResult, isAmountLimit } from '../wear/result.ts';
+import { isOver, limitsInForce } from './limit-to-speak-of.ts';
 
 const BAND = 1_000_000;
 const WITHIN = BAND - 1;
@@ -22,6 +23,24 @@ function place(band: number, within: number): number {
   return band * BAND + Math.round(within * WITHIN);
 }
 
+/** Days are told apart until then, so that a day takes whole places of a band: 2106-11-25. */
+const LAST_ORDERED_DAY = 50_000;
+
+/** 0..1 for days from 1970 on: an earlier day before a later one, whenever it is asked. */
+function byDay(day: string): number {
+  return Math.min(1, Math.max(0, parseDay(day) / LAST_ORDERED_DAY));
+}
+
+/** The day by which something due soon may be due; null where only a lay-up could tell. */
+function soonDay(item: ItemResult): string | null {
+  const forecast = item.dueDate?.p10 ?? item.dueDate?.p50;
+  if (forecast != null) return forecast;
+  const days = limitsInForce(item).flatMap((limit) =>
+    isAmountLimit(limit) ? [] : [limit.dueDate],
+  );
+  return days.sort()[0] ?? null;
+}
+
 function furthest(
   item: ItemResult,
   only: (limit: ItemResult['limits'][number]) => boolean,
@@ -36,8 +55,9 @@ function furthest(
 
 /**
  * How urgent one item is: a whole number, smaller first. Bands, in this order: overdue (what happened
- * and makes it due at once, then by the most, measured in its own limits), due soon (by day), lower bound (by what is used), not on record,
- * in limits or without a date (by what is used), one-offs that are done.
+ * and makes it due at once, then by the most, measured in its own limits), due soon (by the day it could
+ * be as early as), lower bound (by what is used), not on record, in limits (by the likely day, then what
+ * has no day by what is used), one-offs that are done.
  */
 export function itemUrgency(item: ItemResult): number {
   switch (item.state) {
@@ -45,18 +65,25 @@ export function itemUrgency(item: ItemResult): number {
       if (item.reasonCode === 'trigger') return place(0, 0);
       return place(0, 1 - squash(furthest(item, isOver)));
     case 'dueSoon': {
-      const days = Math.min(...limitsInForce(item).map(daysLeft));
-      return place(1, squash(days / 30));
+      const day = soonDay(item);
+      return place(1, day === null ? 1 : byDay(day));
     }
     case 'unknown':
       if (item.reasonCode === 'lowerBound') return place(2, 1 - squash(furthest(item, () => true)));
       return place(3, 0);
     case 'fine':
       if (item.reasonCode === 'doneOnce') return place(5, 1);
-      return place(4, 1 - squash(furthest(item, () => true)));
+      return place(4, inLimits(item));
     case null:
-      return place(4, 1 - squash(furthest(item, () => true)));
+      return place(4, inLimits(item));
   }
+}
+
+/** What has a likely day in the first half of the band, the rest in the second. */
+function inLimits(item: ItemResult): number {
+  const likely = item.dueDate?.p50 ?? null;
+  if (likely !== null) return byDay(likely) / 2;
+  return 1 - squash(furthest(item, () => true)) / 2;
 }
 
 /**

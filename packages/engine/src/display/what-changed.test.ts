@@ -123,6 +123,24 @@ test('whatChanged() says how an item stands that was not watched before', () => 
   ]);
 });
 
+test('whatChanged() tells a likely day that moved by more than three days', () => {
+  const likely = (p50: string | null, accrued = 6) =>
+    item('fine', [sessions(accrued)], {
+      binding: 'sessions',
+      dueDate: { p10: '2026-07-20', p50, p90: null },
+    });
+  expect(changed(likely('2026-09-01'), likely('2026-09-04'))).toEqual([]);
+  expect(changed(likely('2026-09-01'), likely('2026-09-05'))).toEqual([
+    'Brake fluid: likely by 1 September → 5 September.',
+  ]);
+  expect(changed(likely('2026-09-01'), likely('2026-08-02', 10))).toEqual([
+    'Brake fluid: 12 → 8 sessions left; likely by 1 September → 2 August.',
+  ]);
+  expect(changed(likely('2028-09-01'), likely(null))).toEqual([
+    'Brake fluid: likely by 1 September 2028 → nothing likely before June 2029.',
+  ]);
+});
+
 test('whatChanged() says nothing where nothing a person reads differs', () => {
   const same = item(null, [sessions(6), km(100)]);
   expect(changed(same, item(null, [sessions(6), km(100.01)]))).toEqual([]);

@@ -1,3 +1,4 @@
+import { daysBetween } from '../calendar/add.ts';
 import type { VolumeUnit } from '../log/units.ts';
 import {
   type AmountLimitResult,
@@ -7,10 +8,13 @@ import {
   type LastLevel,
 } from '../wear/result.ts';
 import { type CarFacts, type ItemFacts, typedLimit } from './car-facts.ts';
+import { likelyWords } from './due-words.ts';
 import { flagSentence } from './flag-sentence.ts';
 import { formatDay } from './format-day.ts';
 import { formatAmount, formatDistance, formatVolume } from './format-quantity.ts';
-import { itemWords } from './item-words.ts';
+import { itemWords, type Standing } from './item-words.ts';
+import type { LaneItem } from './lane.ts';
+import { laneItem } from './lane-item.ts';
 import { levelWords } from './level-words.ts';
 import { limitsInForce } from './limit-to-speak-of.ts';
 import { matterChanges } from './matter-changes.ts';
@@ -30,15 +34,20 @@ type Facts = CarFacts & { volumeUnit: VolumeUnit };
 export function whatChanged(before: Analysis, after: Analysis, facts: Facts): string[] {
   const earlier = new Map(before.items.map((item) => [item.id, item]));
   const names = new Map(facts.items.map(({ id, item }) => [id, item]));
-  const laidUp = { before: before.laidUp !== null, after: after.laidUp !== null };
+  const standing = ({ laidUp, asOf }: Analysis): Standing => ({
+    unit: facts.unit,
+    laidUp: laidUp !== null,
+    asOf,
+  });
+  const on = { before: standing(before), after: standing(after) };
   const items = [...after.items]
     .sort((a, b) => itemUrgency(a) - itemUrgency(b))
     .map((now) => {
       const was = earlier.get(now.id);
       const item = names.get(now.id);
       if (!item) return null;
-      if (!was) return newItem(now, item, facts.unit, laidUp.after);
-      return itemChange({ was, now, item, unit: facts.unit, laidUp });
+      if (!was) return newItem(now, item, on.after);
+      return itemChange({ was, now, item, on });
     });
   const readings = [odometerChange(before, after, facts), levelChange(before, after, facts)];
   const matters = matterChanges(before, after, facts.unit);
@@ -47,13 +56,8 @@ export function whatChanged(before: Analysis, after: Analysis, facts: Facts): st
   );
 }
 
-function newItem(
-  now: ItemResult,
-  item: ItemFacts,
-  unit: CarFacts['unit'],
-  laidUp: boolean,
-): string {
-  const { word, detail } = itemWords(now, item, unit, laidUp);
+function newItem(now: ItemResult, item: ItemFacts, on: Standing): string {
+  const { word, detail } = itemWords(now, item, on);
   return `${item.name} is watched from now on: ${lower(word)}${detail === '' ? '' : `, ${detail}`}.`;
 }
 
@@ -61,21 +65,23 @@ type Pair = {
   was: ItemResult;
   now: ItemResult;
   item: ItemFacts;
-  unit: CarFacts['unit'];
-  laidUp: { before: boolean; after: boolean };
+  on: { before: Standing; after: Standing };
 };
 
-function itemChange({ was, now, item, unit, laidUp }: Pair): string | null {
-  const then = itemWords(was, item, unit, laidUp.before);
-  const words = itemWords(now, item, unit, laidUp.after);
+function itemChange({ was, now, item, on }: Pair): string | null {
+  const then = itemWords(was, item, on.before);
+  const words = itemWords(now, item, on.after);
   if (now.service !== undefined && now.service !== was.service)
     return `${item.name}: counted from ${formatDay(now.service)}; ${lower(words.word)}.`;
   if (words.mark !== then.mark) {
     const detail = words.detail === '' ? '' : `, ${words.detail}`;
     return `${item.name}: ${lower(then.word)} → ${lower(words.word)}${detail}.`;
   }
-  const change = amountChange(was, now, item, unit);
-  return change === null ? null : `${item.name}: ${change}.`;
+  const changes = [
+    amountChange(was, now, item, on.after.unit),
+    dayChange(laneItem(was, item), laneItem(now, item), on.after),
+  ].filter((change) => change !== null);
+  return changes.length === 0 ? null : `${item.name}: ${changes.join('; ')}.`;
 }
 
 /** A sentence goes on in small letters; a number or a mark stays as it is. */
@@ -119,6 +125,19 @@ function remainderChange(
       ? [Math.max(0, -old.remaining), -limit.remaining, 'over']
       : [old.remaining, limit.remaining, 'left'];
   return words(from) === words(to) ? null : `${figure(from)} → ${words(to)} ${end}`;
+}
+
+/** A likely day is told again once it has moved by more than so many days: less is noise. */
+const DAYS_WORTH_TELLING = 3;
+
+function dayChange(was: LaneItem, now: LaneItem, on: Standing): string | null {
+  const { likely, early = null } = now;
+  if (likely === undefined || was.likely === undefined || likely === was.likely) return null;
+  const both = likely !== null && was.likely !== null;
+  if (both && Math.abs(daysBetween(was.likely ?? '', likely)) <= DAYS_WORTH_TELLING) return null;
+  const from = likelyWords({ likely: was.likely, early: was.early ?? null }, on);
+  const to = likelyWords({ likely, early }, on);
+  return `${from} → ${to.replace('likely by ', '')}`;
 }
 
 function odometerChange(before: Analysis, after: Analysis, { unit }: Facts): string | null {
