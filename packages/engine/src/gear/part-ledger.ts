@@ -50,6 +50,7 @@ export function partLedger(
     contributions: partContributions(windows),
     isKnown: ({ position, entry }, measure) =>
       isCovered(windows, position, measure, entry.complete, newSince),
+    forecasts: null,
   };
 }
 

@@ -24,7 +24,7 @@ export function analyseCase(car: CarCase): CaseAnalysis {
 
 /** The same, where the history of the case is at hand already. */
 export function analyseHistory(car: CarCase, history: History): CaseAnalysis {
-  const ledger = ledgerOf(history);
+  const ledger = ledgerOf(car, history);
   const services = lastServices(history.timeline);
   return {
     schema: 1,

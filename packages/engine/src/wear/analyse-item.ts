@@ -1,4 +1,5 @@
 import { formatDay } from '../calendar/day-number.ts';
+import { forecastItem } from '../forecast/forecast-item.ts';
 import type { CaseItem, CaseLimit } from '../history/case.ts';
 import { accrue } from './accrue.ts';
 import { overrule } from './due-at-once.ts';
@@ -6,7 +7,13 @@ import { judgeCalendar } from './judge-calendar.ts';
 import { judgeSevere } from './judge-severe.ts';
 import type { LastService } from './last-service.ts';
 import type { Ledger } from './ledger.ts';
-import type { AmountLimitResult, CalendarLimitResult, ItemResult, LimitResult } from './result.ts';
+import type {
+  AmountLimitResult,
+  CalendarLimitResult,
+  DueDates,
+  ItemResult,
+  LimitResult,
+} from './result.ts';
 import { roundAmount } from './round-amount.ts';
 import { bindingOf, isOver, LOOK_AGAIN_DAYS, NOT_ON_RECORD, stateOf } from './state-of.ts';
 
@@ -25,30 +32,44 @@ export function analyseItem(
   service: LastService | null,
 ): ItemResult {
   const judged =
-    service === null
-      ? analyseWithoutService(item, ledger.asOfDay)
-      : analyseSince(item, ledger, service);
+    service === null ? analyseWithoutService(item, ledger) : analyseSince(item, ledger, service);
   return overrule(judged, item, ledger, service);
 }
 
 /** Only a label's day can be judged without a service. */
-function analyseWithoutService(item: CaseItem, asOfDay: number): ItemResult {
+function analyseWithoutService(item: CaseItem, { asOfDay, forecasts }: Ledger): ItemResult {
   const labels = item.limits.filter((limit) => limit.measure === 'date');
   const limits = labels.map((limit) => judgeCalendar(limit, false, null, asOfDay, null));
-  const judged = stateOf(limits, limits, asOfDay, item.warnDays);
   const onlyLabels = item.limits.length > 0 && labels.length === item.limits.length;
   const known = onlyLabels || limits.some((limit) => isOver(limit, asOfDay));
   const earliest = limits.reduce<CalendarLimitResult | null>(
     (first, limit) => (first === null || limit.dueDate < first.dueDate ? limit : first),
     null,
   );
+  const forecast =
+    forecasts === null || !onlyLabels || earliest === null
+      ? null
+      : labelForecast(earliest, item.warnDays);
+  const judged = stateOf(limits, limits, asOfDay, item.warnDays, forecast?.pDueWithinLead ?? null);
   return {
     id: item.id,
     ...(known ? judged : NOT_ON_RECORD),
     binding: earliest === null ? null : earliest.measure,
     limits,
     ...(limits.length > 0 && { severe: null, dueSoonHorizonDays: item.warnDays + LOOK_AGAIN_DAYS }),
+    ...forecast,
     evidence: [],
+  };
+}
+
+/** A label's day needs no forecast to be known. */
+function labelForecast({ dueDate: on, remainingDays }: CalendarLimitResult, warnDays: number) {
+  const dueDate: DueDates = { p10: on, p50: on, p90: on };
+  return {
+    dueDate,
+    pDueWithinLead: remainingDays <= warnDays + LOOK_AGAIN_DAYS ? 1 : 0,
+    probablyOverdue: false,
+    expects: null,
   };
 }
 
@@ -65,18 +86,32 @@ function analyseSince(item: CaseItem, ledger: Ledger, service: LastService): Ite
     if (!isAmount(limit)) return judgeCalendar(limit, isSevere, service.day, asOfDay, switchedOn);
     return judgeAmount(limit, isSevere, ledger, service, switchedOn, sources);
   };
-  const usual = item.limits.map((limit) => judge(limit, false));
-  const hard = (severe?.limits ?? []).map((limit) => judge(limit, true));
-  const all = [...usual, ...hard];
-  const inForce = hardUse?.result.active ? all : usual;
+  const usual = item.limits.map((rule) => ({ rule, result: judge(rule, false) }));
+  const hard = (severe?.limits ?? []).map((rule) => ({ rule, result: judge(rule, true) }));
+  const judged = [...usual, ...hard];
+  const all = judged.map(({ result }) => result);
+  const inForce = hardUse?.result.active ? all : usual.map(({ result }) => result);
+  const dueSoonHorizonDays = item.warnDays + LOOK_AGAIN_DAYS;
+  const forecast =
+    ledger.forecasts &&
+    forecastItem(item, judged, hardUse, service, dueSoonHorizonDays, ledger.forecasts);
+  const state = stateOf(
+    inForce,
+    all,
+    asOfDay,
+    item.warnDays,
+    forecast === null ? null : forecast.pDueWithinLead,
+  );
   return {
     id: item.id,
-    ...stateOf(inForce, all, asOfDay, item.warnDays),
+    ...state,
     service: formatDay(service.day),
     binding: bindingOf(inForce),
     limits: all,
     severe: hardUse?.result ?? null,
-    dueSoonHorizonDays: item.warnDays + LOOK_AGAIN_DAYS,
+    dueSoonHorizonDays,
+    ...forecast,
+    ...(forecast && { probablyOverdue: forecast.probablyOverdue && state.state !== 'overdue' }),
     evidence: evidenceOf(ledger, service, sources),
   };
 }

@@ -8,7 +8,12 @@ import { roundAmount } from './round-amount.ts';
 /** How much of the interval must be used before the share of hard use is judged. */
 const PART_OF_INTERVAL = 0.1;
 
-export type SevereSwitch = { result: SevereResult; sinceDay: number | null };
+export type SevereSwitch = {
+  result: SevereResult;
+  sinceDay: number | null;
+  /** plain sum of the measure over all classes since the service */
+  used: number;
+};
 
 /**
  * Judges whether hard use has switched an item's shorter limits on.
@@ -55,6 +60,7 @@ export function judgeSevere(
   }
   return {
     sinceDay,
+    used,
     result: {
       active: sinceDay !== null,
       severeAmount: roundAmount(hardUse),

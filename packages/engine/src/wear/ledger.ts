@@ -1,4 +1,7 @@
+import { type Forecasts, forecastsOf } from '../forecast/limit-chance.ts';
+import { seasonOf } from '../forecast/season.ts';
 import type { History } from '../history/build-history.ts';
+import type { CarCase } from '../history/case.ts';
 import type { Contribution } from '../history/contribution.ts';
 import type { Placed } from '../history/placed.ts';
 import type { AmountMeasure } from '../log/item.ts';
@@ -13,15 +16,18 @@ export type Ledger = {
   contributions: readonly Contribution[];
   /** false: the sum since that service is only a lower bound */
   isKnown(service: LastService, measure: AmountMeasure): boolean;
+  /** null: nothing forecasts its use, only days of the calendar can be told */
+  forecasts: Forecasts | null;
 };
 
 /** A car's own history as a ledger. */
-export function ledgerOf(history: History): Ledger {
+export function ledgerOf(car: CarCase, history: History): Ledger {
   const { asOfDay, timeline, contributions } = history;
   return {
     asOfDay,
     timeline,
     contributions,
     isKnown: (service, measure) => isKnown(history, service, measure),
+    forecasts: forecastsOf(seasonOf(car, history)),
   };
 }

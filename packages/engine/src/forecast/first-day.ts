@@ -1,0 +1,78 @@
+/** Probability by days ahead, not necessarily rising; asked for once per day. */
+export type ChanceByDay = {
+  /** raw probability, cached by whoever gives it */
+  chance(ahead: number): number;
+  /** days ahead between which it is looked up, ascending, first 0, last the horizon */
+  checkpoints: readonly number[];
+};
+
+/**
+ * Running maximum of a probability over the days until `ahead`, and the first day on which it reaches p.
+ * Both walk the same bisection between checkpoints, so that the maximum never falls and
+ * `firstDayWith(p) <= h` exactly when `runningChance(h) >= p`.
+ *
+ * Source: own method.
+ */
+export function runningChance({ chance, checkpoints }: ChanceByDay, ahead: number): number {
+  let before = 0;
+  let lower = chance(checkpoints[0] as number);
+  if (ahead <= 0) return lower;
+  for (const checkpoint of checkpoints) {
+    const upper = Math.max(lower, chance(checkpoint));
+    if (checkpoint === ahead) return upper;
+    if (checkpoint > ahead) return within(chance, before, lower, checkpoint, upper, ahead);
+    before = checkpoint;
+    lower = upper;
+  }
+  return lower;
+}
+
+function within(
+  chance: (ahead: number) => number,
+  from: number,
+  lower: number,
+  until: number,
+  upper: number,
+  ahead: number,
+): number {
+  let [low, high, least, most] = [from, until, lower, upper];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    const value = Math.min(most, Math.max(least, chance(middle)));
+    if (middle <= ahead) [low, least] = [middle, value];
+    else [high, most] = [middle, value];
+  }
+  return least;
+}
+
+/** First days ahead on which the running maximum reaches `p`; null beyond the last checkpoint. */
+export function firstDayWith({ chance, checkpoints }: ChanceByDay, p: number): number | null {
+  let before = 0;
+  let lower = chance(checkpoints[0] as number);
+  if (lower >= p) return 0;
+  for (const checkpoint of checkpoints) {
+    const upper = Math.max(lower, chance(checkpoint));
+    if (upper >= p) return bisect(chance, before, lower, checkpoint, upper, p);
+    before = checkpoint;
+    lower = upper;
+  }
+  return null;
+}
+
+function bisect(
+  chance: (ahead: number) => number,
+  from: number,
+  lower: number,
+  until: number,
+  upper: number,
+  p: number,
+): number {
+  let [low, high, least, most] = [from, until, lower, upper];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    const value = Math.min(most, Math.max(least, chance(middle)));
+    if (value >= p) [high, most] = [middle, value];
+    else [low, least] = [middle, value];
+  }
+  return high;
+}
