@@ -100,6 +100,7 @@ const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
     stranger.event.change({ ...command(garageId), eventId, baseRevision: 1, event }),
   'event.remove': ({ garageId, eventId }) =>
     stranger.event.remove({ ...command(garageId), eventId, baseRevision: 1 }),
+  'due.list': ({ garageId, carId }) => stranger.due.list({ garageId, filter: { carId } }),
   'finding.open': ({ garageId }) => stranger.finding.open({ garageId }),
   'people.names': ({ garageId }) => stranger.people.names({ garageId }),
   'spec.view': ({ garageId, carId }) => stranger.spec.view({ garageId, carId }),
@@ -159,6 +160,7 @@ const GARAGE_ALONE = [
   'gear.add',
   'event.list',
   'event.add',
+  'due.list',
   'finding.open',
   'people.names',
 ];

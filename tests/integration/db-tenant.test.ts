@@ -35,6 +35,8 @@ const GUARDED = [
   schema.photo,
   schema.event,
   schema.spec,
+  schema.dueLine,
+  schema.said,
 ] as const;
 
 /** What the worker has no use for. */

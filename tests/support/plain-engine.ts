@@ -48,6 +48,7 @@ function countEntries(book: Book, engineVersion: number): Answer {
       open: 0,
       flags: 0,
     },
+    lines: [],
     urgency: book.entries.length,
     laidUp: false,
     overdue: 0,

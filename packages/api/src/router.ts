@@ -3,6 +3,7 @@ import { addCar, addCarInput } from './car/add.ts';
 import { changeCar, changeCarInput } from './car/change.ts';
 import { carLastValues, carLastValuesInput } from './car/last-values.ts';
 import { carView, carViewInput } from './car/view.ts';
+import { dueListInput, listDue } from './due/list.ts';
 import { amendEntry, amendEntryInput } from './entry/amend.ts';
 import { entryHistory, entryHistoryInput } from './entry/history.ts';
 import { entryOne, entryOneInput } from './entry/one.ts';
@@ -112,6 +113,11 @@ export const appRouter = router({
     remove: procedure
       .input(asked(removeEventInput))
       .mutation(({ ctx, input }) => removeEvent(ctx.world, ctx.asker, input)),
+  }),
+  due: router({
+    list: procedure
+      .input(asked(dueListInput))
+      .query(({ ctx, input }) => listDue(ctx.world, ctx.asker, input)),
   }),
   finding: router({
     open: procedure

@@ -1,5 +1,5 @@
 import type { Analysis } from '@quartermark/engine';
-import type { Lane } from '@quartermark/engine/display';
+import type { DueLine, Lane } from '@quartermark/engine/display';
 import type { ComponentLife, GearAnalysis } from '@quartermark/engine/gear';
 import type {
   CarInput,
@@ -10,7 +10,7 @@ import type {
   LayUpWindow,
   SpecSheet,
 } from '@quartermark/engine/log';
-import type { OpenFinding, OpenIncident } from '@quartermark/engine/matters';
+import type { CarStatus, OpenFinding, OpenIncident } from '@quartermark/engine/matters';
 
 /** What the screens read. Instants are ISO strings in UTC, days are civil dates of the garage. */
 
@@ -107,6 +107,41 @@ export type EventList = {
   events: EventView[];
   /** names of the cars that are spoken of */
   cars: Record<string, string>;
+};
+
+/** One item of a car, as the list of the whole garage holds it. `laneItemWords()` has its words. */
+export type DueLineView = DueLine & {
+  carId: string;
+  carName: string;
+  /** unit of its odometer */
+  carUnit: 'km' | 'mi';
+  status: CarStatus;
+  /** what has run out waits until before it wakes */
+  laidUp: boolean;
+  /** the day the line speaks of; before `garage.today` it is being recomputed */
+  asOf: string;
+  /** the last day to order its parts; null without one, or while an order stands */
+  orderBy: string | null;
+};
+
+export type DueList = {
+  garage: GarageView;
+  /** by day: lines of cars in use first, then those of cars that are not (`status`) */
+  rows: DueLineView[];
+  next: string | null;
+  /** over the whole garage, or over the one car asked for; whatever else the filter says */
+  counts: {
+    /** lines of cars in use, by state; `noDate` has no forecast */
+    overdue: number;
+    dueSoon: number;
+    unknown: number;
+    fine: number;
+    noDate: number;
+    /** lines of cars that are not in use */
+    apart: number;
+    /** cars whose lines are not worked out yet */
+    carsToCome: number;
+  };
 };
 
 /** `revision` 0: there is no sheet yet. */

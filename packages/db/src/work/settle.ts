@@ -1,7 +1,7 @@
 import { and, eq, sql } from 'drizzle-orm';
 import { SNAPSHOT_CHANNEL, type SnapshotNotice } from '../channels.ts';
 import type { Tx } from '../connect.ts';
-import { carWork, failure, snapshot, snapshotDetail } from '../schema.ts';
+import { carWork, dueLine, failure, snapshot, snapshotDetail } from '../schema.ts';
 
 /**
  * After a recompute: what is done is what the stored snapshot rests on (which may be another worker's,
@@ -35,7 +35,7 @@ export async function dropAnswer(
   car: { garageId: string; carId: string; version: number },
 ): Promise<void> {
   const { garageId, carId, version } = car;
-  for (const table of [snapshotDetail, snapshot, failure])
+  for (const table of [dueLine, snapshotDetail, snapshot, failure])
     await tx.delete(table).where(and(eq(table.garageId, garageId), eq(table.carId, carId)));
   await tx
     .delete(carWork)

@@ -1,6 +1,7 @@
 export * from './car-answer.ts';
 export * from './car-facts.ts';
 export * from './cause-words.ts';
+export * from './due-line.ts';
 export * from './due-words.ts';
 export * from './entry-line.ts';
 export * from './flag-sentence.ts';

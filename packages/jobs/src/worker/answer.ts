@@ -1,5 +1,11 @@
 import { type Analysis, analyseBook } from '@quartermark/engine';
-import { type Lane, laneOf, urgencyOf } from '@quartermark/engine/display';
+import {
+  type DueLine,
+  dueLinesOf,
+  type Lane,
+  laneOf,
+  urgencyOf,
+} from '@quartermark/engine/display';
 import type { Book } from '@quartermark/engine/log';
 import { type CarStatus, type Stop, stopOf } from '@quartermark/engine/matters';
 
@@ -7,6 +13,8 @@ import { type CarStatus, type Stop, stopOf } from '@quartermark/engine/matters';
 export type Answer = {
   analysis: Analysis;
   lane: Lane;
+  /** what falls due, item by item */
+  lines: DueLine[];
   urgency: number;
   laidUp: boolean;
   overdue: number;
@@ -24,6 +32,7 @@ export function answerOf(book: Book): Answer {
   return {
     analysis,
     lane: laneOf(book, analysis),
+    lines: dueLinesOf(book, analysis),
     urgency: urgencyOf(analysis),
     laidUp: analysis.laidUp !== null,
     overdue: count((item) => item.state === 'overdue'),

@@ -2,6 +2,7 @@ import {
   carStanding,
   dropAnswer,
   loadBook,
+  replaceDueLines,
   replaceIfLater,
   SNAPSHOT_SCHEMA,
   settleWork,
@@ -64,7 +65,7 @@ async function write(
   { garageId, carId }: Work,
   seen: Extract<Seen, { is: 'behind' }>,
 ): Promise<void> {
-  const { analysis, lane, ...columns } = engine.answer(seen.book);
+  const { analysis, lane, lines, ...columns } = engine.answer(seen.book);
   await reached('beforeWrite');
   await withGarage(db, JOB, garageId, async (tx) => {
     const written = await replaceIfLater(
@@ -82,6 +83,8 @@ async function write(
       },
       analysis,
     );
+    const apart = columns.status !== 'inUse';
+    if (written) await replaceDueLines(tx, { garageId, carId, apart, lines });
     await settleWork(tx, { garageId, carId, written });
   });
 }

@@ -1,0 +1,122 @@
+import type { DueLine } from '@quartermark/engine/display';
+import type { CarStatus } from '@quartermark/engine/matters';
+import { type SQL, sql } from 'drizzle-orm';
+import type { Tx } from '../connect.ts';
+import { SNAPSHOT_SCHEMA } from '../snapshots/snapshot-schema.ts';
+
+export type DueSort = 'likely' | 'early' | 'car';
+
+/** The last row of a page: where the next one begins. `key` is the day that sorts; null = none. */
+export type DuePlace = { apart: boolean; key: string | null; carId: string; itemId: string };
+
+export type DueQuestion = {
+  garageId: string;
+  sort: DueSort;
+  filter: {
+    carId?: string | undefined;
+    state?: NonNullable<DueLine['state']> | undefined;
+    /** only what falls due on this day or before: by the likely day, or the early one where that sorts */
+    before?: string | undefined;
+  };
+  after?: DuePlace | null;
+  limit: number;
+};
+
+export type DueRow = DueLine & {
+  carId: string;
+  carName: string;
+  carUnit: 'km' | 'mi';
+  status: CarStatus;
+  laidUp: boolean;
+  /** the day the line speaks of */
+  asOf: string;
+  orderBy: string | null;
+};
+
+/** The day a line is sorted by; what has none comes last. The indexes of `due_line` are of these. */
+const LIKELY = sql`coalesce(least(l.overdue_since, l.likely), 'infinity')`;
+const EARLY = sql`coalesce(least(l.overdue_since, l.early), 'infinity')`;
+
+/**
+ * One page of what falls due in a garage. By day: cars in use first, those apart after them, each with
+ * the nearest day first; one range of an index. By car: cars by name, each with its nearest day first.
+ * Lines of a snapshot that this version cannot read are left out.
+ */
+export async function dueList(
+  tx: Tx,
+  question: DueQuestion,
+): Promise<{ rows: DueRow[]; next: DuePlace | null }> {
+  const { garageId, sort, filter, after, limit } = question;
+  const key = sort === 'early' ? EARLY : LIKELY;
+  const order =
+    sort === 'car'
+      ? sql`c.name, l.car_id, ${key}, l.item_id`
+      : sql`l.apart, ${key}, l.car_id, l.item_id`;
+  const found = await tx.execute<Found>(sql`
+    select l.car_id as "carId", c.name as "carName", c.unit as "carUnit",
+      s.status, s.laid_up as "laidUp", s.as_of::text as "asOf",
+      l.item_id as id, l.name, l.state, l.reason_code as "reasonCode",
+      l.cause_code as "causeCode", l.cause_on::text as "causeOn",
+      l.binding, l.limit_amount as "limit", l.remaining, l.unit, l.day::text as day,
+      l.early::text as early, l.likely::text as likely, l.late::text as late,
+      l.known, l.ahead, l.reading_needed as "readingNeeded", l.overdue_since::text as "overdueSince",
+      l.order_by::text as "orderBy", l.last_done::text as "lastDone",
+      l.apart, nullif(${key}, 'infinity')::text as key
+    from due_line l
+    join car c on c.garage_id = l.garage_id and c.id = l.car_id
+    join snapshot s on s.garage_id = l.garage_id and s.car_id = l.car_id
+      and s.snapshot_schema = ${SNAPSHOT_SCHEMA}
+    where l.garage_id = ${garageId} and c.removed_at is null
+      ${filter.carId === undefined ? sql`` : sql`and l.car_id = ${filter.carId}::uuid`}
+      ${filter.state === undefined ? sql`` : sql`and l.state = ${filter.state}`}
+      ${filter.before === undefined ? sql`` : sql`and ${key} <= ${filter.before}::date`}
+      ${after ? sql`and (${order}) > (${placeOf(sort, garageId, after)})` : sql``}
+    order by ${order}
+    limit ${limit + 1}`);
+  const rows = found.slice(0, limit);
+  const last = rows.at(-1);
+  const more = found.length > limit && last !== undefined;
+  return { rows: rows.map(rowOf), next: more ? placeOfRow(last) : null };
+}
+
+function placeOf(sort: DueSort, garageId: string, after: DuePlace): SQL {
+  const key = sql`coalesce(${after.key}::date, 'infinity')`;
+  const rest = sql`${after.carId}::uuid, ${key}, ${after.itemId}::uuid`;
+  // a car taken off the list keeps its name, so a page that follows is still found
+  if (sort === 'car')
+    return sql`(select name from car where garage_id = ${garageId} and id = ${after.carId}::uuid), ${rest}`;
+  return sql`${after.apart}::boolean, ${key}, ${after.carId}::uuid, ${after.itemId}::uuid`;
+}
+
+type Found = Omit<DueRow, 'cause' | 'dates' | 'known' | 'readingNeeded'> & {
+  causeCode: NonNullable<DueRow['cause']>['code'] | null;
+  causeOn: string | null;
+  known: boolean;
+  early: string | null;
+  likely: string | null;
+  late: string | null;
+  ahead: boolean;
+  readingNeeded: boolean;
+  apart: boolean;
+  key: string | null;
+};
+
+const placeOfRow = ({ apart, key, carId, id }: Found): DuePlace => ({
+  apart,
+  key,
+  carId,
+  itemId: id,
+});
+
+function rowOf(found: Found): DueRow {
+  const { causeCode, causeOn, known, early, likely, late, ahead, readingNeeded, ...rest } = found;
+  const { apart: _apart, key: _key, ...row } = rest;
+  return {
+    ...row,
+    ...(causeCode !== null && causeOn !== null && { cause: { code: causeCode, on: causeOn } }),
+    ...(!known && { known }),
+    dates: { early, likely, late },
+    ...(ahead && { early, likely }),
+    ...(readingNeeded && { readingNeeded }),
+  };
+}
