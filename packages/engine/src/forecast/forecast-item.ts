@@ -1,6 +1,5 @@
 import { formatDay, LAST_DAY, parseDay } from '../calendar/day-number.ts';
-import type { CaseItem, CaseLimit } from '../history/case.ts';
-import type { SevereSwitch } from '../wear/judge-severe.ts';
+import type { CaseLimit } from '../history/case.ts';
 import type { LastService } from '../wear/last-service.ts';
 import {
   type DueDates,
@@ -14,15 +13,14 @@ import {
   amountReached,
   bothReached,
   type Forecasts,
+  type JudgedItem,
+  type JudgedLimit,
   leftAtLastReading,
   reachedOnDay,
   switchReached,
   type WhenReached,
 } from './limit-chance.ts';
 import type { WeightedMeasure } from './measure-fit.ts';
-
-/** A judged limit with its rule. */
-export type JudgedLimit = { rule: CaseLimit; result: LimitResult };
 
 export type ItemForecast = {
   /** in the order in which they were given, with their dates */
@@ -45,25 +43,17 @@ const QUANTILES = { p10: 0.1, p50: LIKELY, p90: 0.9 } as const;
  * from the day its switch is reached. What runs out first is the limit with the earliest likely day, then
  * the earliest early day, then the larger used fraction.
  *
- * @param item the item, with its hard-use schedule
- * @param limits usual and hard-use limits as judged today
- * @param hardUse the switch as judged today; null if the item has none
+ * @param judged the item as judged today
  * @param horizonDays days ahead within which it is called due soon
  */
 export function forecastItem(
-  item: CaseItem,
-  limits: readonly JudgedLimit[],
-  hardUse: SevereSwitch | null,
-  service: LastService,
+  judged: JudgedItem,
   horizonDays: number,
   forecasts: Forecasts,
 ): ItemForecast {
+  const { limits, service } = judged;
   const { asOfDay } = forecasts.season;
-  const { severe } = item;
-  const switchedOn =
-    severe === null || hardUse === null
-      ? null
-      : switchReached({ ...item, severe }, hardUse, service, forecasts);
+  const switchedOn = switchReached(judged, forecasts);
   const each = limits.map((limit) => whenReached(limit, switchedOn, service, forecasts));
   const days = each.map((when) => datesOf(when));
   const first = (name: keyof DueDates) => earliest(days.map((it) => it[name]));
@@ -113,7 +103,7 @@ function earliest(days: readonly (number | null)[]): number | null {
 export function whenReached(
   { rule, result }: JudgedLimit,
   switchedOn: WhenReached | null,
-  service: LastService,
+  service: LastService | null,
   forecasts: Forecasts,
   attended: string | null = null,
 ): WhenReached {
@@ -124,7 +114,7 @@ export function whenReached(
 function whenReachedAlone(
   rule: CaseLimit,
   result: LimitResult,
-  service: LastService,
+  service: LastService | null,
   forecasts: Forecasts,
   attended: string | null,
 ): WhenReached {
@@ -173,7 +163,7 @@ function nameOf(result: LimitResult | undefined): string | null {
 function expectedNow(
   rule: WeightedMeasure,
   { accrued, remaining }: { accrued: number; remaining: number },
-  service: LastService,
+  service: LastService | null,
   forecasts: Forecasts,
 ): { accruedNow: number; remainingNow: number } {
   const fit = forecasts.fitOf(rule);

@@ -1,6 +1,7 @@
-import type { CaseItem } from '../history/case.ts';
-import type { SevereSwitch } from '../wear/judge-severe.ts';
+import type { CaseItem, CaseLimit } from '../history/case.ts';
+import { PART_OF_INTERVAL, type SevereSwitch } from '../wear/judge-severe.ts';
 import type { LastService } from '../wear/last-service.ts';
+import type { LimitResult } from '../wear/result.ts';
 import { chanceReached, meanAhead, type Reach, reachOf } from './chance-reached.ts';
 import { HORIZON_DAYS } from './day-table.ts';
 import { firstDayWith, runningChance } from './first-day.ts';
@@ -13,6 +14,20 @@ export type WhenReached = {
   by(ahead: number): number;
   /** first day on which that probability is at least p; null beyond the horizon */
   first(p: number): number | null;
+};
+
+/** A judged limit with its rule. */
+export type JudgedLimit = { rule: CaseLimit; result: LimitResult };
+
+/** An item as judged today: what its forecast starts from. */
+export type JudgedItem = {
+  item: CaseItem;
+  /** usual and hard-use limits */
+  limits: readonly JudgedLimit[];
+  /** null if it has no hard-use schedule */
+  hardUse: SevereSwitch | null;
+  /** null only where nothing but labels is judged */
+  service: LastService | null;
 };
 
 /** Forecasts of a car's weighted measures, each fitted once. */
@@ -104,32 +119,30 @@ function checkpointsOf({ fit, attended }: Reach): number[] {
 export function leftAtLastReading(
   remaining: number,
   fit: MeasureFit,
-  service: LastService,
+  service: LastService | null,
   season: Season,
   measure: WeightedMeasure['measure'],
 ): number {
   const lastReading = season.meterOf(measure)?.readings.at(-1);
+  if (service === null || lastReading === undefined || service.day <= lastReading) return remaining;
   const { odometerKm, hourMeterH } = service.entry;
-  const unread = odometerKm === null && hourMeterH === null;
-  if (lastReading === undefined || !unread || service.day <= lastReading) return remaining;
+  if (odometerKm !== null || hourMeterH !== null) return remaining;
   return remaining + fit.unreadUntil(service.day);
 }
 
 /**
- * When hard use switches the shorter limits on.
+ * When hard use switches the shorter limits on; null for an item without such a schedule.
  *
  * Basis `limit`: when the hard classes' plain use reaches the threshold. Basis `used`: on the mean path, the
  * first day on which their expected sum exceeds the share of all expected use, after a tenth of the interval.
- *
- * @param service null only if the item was never done, in which case nothing is switched
  */
 export function switchReached(
-  { severe, limits }: CaseItem & { severe: NonNullable<CaseItem['severe']> },
-  { sinceDay, result, used }: SevereSwitch,
-  service: LastService,
+  { item: { severe, limits }, hardUse, service }: JudgedItem,
   forecasts: Forecasts,
   attended: string | null = null,
-): WhenReached {
+): WhenReached | null {
+  if (severe === null || hardUse === null) return null;
+  const { sinceDay, result, used } = hardUse;
   const { season } = forecasts;
   if (sinceDay !== null) return reachedOnDay(sinceDay - season.asOfDay);
   const { measure } = severe;
@@ -145,15 +158,14 @@ export function switchReached(
   const allReach = forecasts.reachOf({ measure, weights: {} }, attended);
   const isOn = (ahead: number) => {
     const all = used + meanAhead(allReach, ahead);
-    const hardUse = result.severeAmount + meanAhead(hardReach, ahead);
-    return all >= TENTH * interval && hardUse > severe.share * all;
+    const hardAll = result.severeAmount + meanAhead(hardReach, ahead);
+    return all >= PART_OF_INTERVAL * interval && hardAll > severe.share * all;
   };
-  let day: number | null = 0;
-  while (day !== null && !isOn(day)) day = day < HORIZON_DAYS ? day + 1 : null;
-  return day === null ? NEVER : reachedOnDay(day);
+  for (let ahead = 0; ahead <= HORIZON_DAYS; ahead += 1)
+    if (isOn(ahead)) return reachedOnDay(ahead);
+  return NEVER;
 }
 
-const TENTH = 0.1;
 const NEVER: WhenReached = { by: () => 0, first: () => null };
 
 function onlyClasses(classes: readonly (typeof CLASSES)[number][]) {

@@ -51,6 +51,7 @@ export function partLedger(
     isKnown: ({ position, entry }, measure) =>
       isCovered(windows, position, measure, entry.complete, newSince),
     forecasts: null,
+    projectTo: [],
   };
 }
 

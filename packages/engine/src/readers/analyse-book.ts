@@ -1,7 +1,7 @@
 import { buildHistory } from '../history/build-history.ts';
 import type { Book } from '../log/book.ts';
 import { carStatus, keptEntries, mattersOf } from '../matters/index.ts';
-import { type Analysis, analyseHistory, sortFlags } from '../wear/index.ts';
+import { type Analysis, type Asked, analyseHistory, sortFlags } from '../wear/index.ts';
 import { bookCase } from './book-case.ts';
 import { lastLevel } from './last-level.ts';
 import { withoutAnswered } from './without-answered.ts';
@@ -13,10 +13,10 @@ import { withoutAnswered } from './without-answered.ts';
  * @param book as its schema gives it; `asOf` is the day the answer is for
  * @example canonicalJson(analyseBook(book))
  */
-export function analyseBook(book: Book): Analysis {
+export function analyseBook(book: Book, asked: Asked = {}): Analysis {
   const car = bookCase(book);
   const history = buildHistory(car);
-  const analysis = analyseHistory(car, history);
+  const analysis = analyseHistory(car, history, asked);
   const level = lastLevel(book);
   return {
     ...analysis,

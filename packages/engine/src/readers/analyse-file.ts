@@ -35,13 +35,13 @@ const PLAIN: AnalyseOptions = { history: false };
 
 function book(content: Loose, { history }: AnalyseOptions): AnalyseDocument {
   const read = readBook(content);
-  const analysis = analyseBook(read);
+  const analysis = analyseBook(read, { toEvents: true });
   return history ? { ...analysis, history: historyDocument(bookCase(read)) } : analysis;
 }
 
 function due(content: Loose, { history }: AnalyseOptions): DueDocument {
   const { car, flags } = dueCase(content);
-  const analysis = analyseCase(car);
+  const analysis = analyseCase(car, { toEvents: true });
   const document = { ...analysis, flags: sortFlags([...analysis.flags, ...flags]) };
   return history ? { ...document, history: historyDocument(car) } : document;
 }

@@ -18,13 +18,22 @@ import { sortFlags } from './sort-flags.ts';
  * @throws RangeError for a date that does not exist
  * @example analyseCase(car).items[0]?.state
  */
-export function analyseCase(car: CarCase): CaseAnalysis {
-  return analyseHistory(car, buildHistory(car));
+export function analyseCase(car: CarCase, asked: Asked = {}): CaseAnalysis {
+  return analyseHistory(car, buildHistory(car), asked);
 }
 
+export type Asked = {
+  /** each item is projected to the end of each planned event that is not over; no where absent */
+  toEvents?: boolean;
+};
+
 /** The same, where the history of the case is at hand already. */
-export function analyseHistory(car: CarCase, history: History): CaseAnalysis {
-  const ledger = ledgerOf(car, history);
+export function analyseHistory(
+  car: CarCase,
+  history: History,
+  { toEvents = false }: Asked = {},
+): CaseAnalysis {
+  const ledger = ledgerOf(car, history, toEvents);
   const services = lastServices(history.timeline);
   return {
     schema: 1,

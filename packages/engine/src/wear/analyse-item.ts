@@ -1,5 +1,8 @@
 import { formatDay } from '../calendar/day-number.ts';
+import { notOnRecordAt, projectToEvent } from '../forecast/at-event.ts';
 import { forecastItem } from '../forecast/forecast-item.ts';
+import type { Forecasts, JudgedItem } from '../forecast/limit-chance.ts';
+import type { PlannedOccasion } from '../forecast/planned-occasions.ts';
 import type { CaseItem, CaseLimit } from '../history/case.ts';
 import { accrue } from './accrue.ts';
 import { overrule } from './due-at-once.ts';
@@ -9,6 +12,7 @@ import type { LastService } from './last-service.ts';
 import type { Ledger } from './ledger.ts';
 import type {
   AmountLimitResult,
+  AtEvent,
   CalendarLimitResult,
   DueDates,
   ItemResult,
@@ -37,7 +41,8 @@ export function analyseItem(
 }
 
 /** Only a label's day can be judged without a service. */
-function analyseWithoutService(item: CaseItem, { asOfDay, forecasts }: Ledger): ItemResult {
+function analyseWithoutService(item: CaseItem, ledger: Ledger): ItemResult {
+  const { asOfDay, forecasts } = ledger;
   const labels = item.limits.filter((limit) => limit.measure === 'date');
   const limits = labels.map((limit) => judgeCalendar(limit, false, null, asOfDay, null));
   const onlyLabels = item.limits.length > 0 && labels.length === item.limits.length;
@@ -57,9 +62,27 @@ function analyseWithoutService(item: CaseItem, { asOfDay, forecasts }: Ledger): 
     binding: earliest === null ? null : earliest.measure,
     limits,
     ...(limits.length > 0 && { severe: null, dueSoonHorizonDays: item.warnDays + LOOK_AGAIN_DAYS }),
+    ...(forecasts !== null && !known && { dueDate: NO_DATES }),
     ...forecast,
+    ...atEvents(ledger, (event, all) =>
+      onlyLabels
+        ? projectToEvent(judgedLabels(item, limits), earliest?.dueDate ?? null, event, all)
+        : notOnRecordAt(event, asOfDay),
+    ),
     evidence: [],
   };
+}
+
+/** Nobody can say when something falls due that was never done. */
+const NO_DATES: DueDates = { p10: null, p50: null, p90: null };
+
+function judgedLabels(item: CaseItem, results: readonly CalendarLimitResult[]): JudgedItem {
+  const labels = item.limits.filter((limit) => limit.measure === 'date');
+  const limits = labels.flatMap((rule, index) => {
+    const result = results[index];
+    return result === undefined ? [] : [{ rule, result }];
+  });
+  return { item, limits, hardUse: null, service: null };
 }
 
 /** A label's day needs no forecast to be known. */
@@ -88,20 +111,13 @@ function analyseSince(item: CaseItem, ledger: Ledger, service: LastService): Ite
   };
   const usual = item.limits.map((rule) => ({ rule, result: judge(rule, false) }));
   const hard = (severe?.limits ?? []).map((rule) => ({ rule, result: judge(rule, true) }));
-  const judged = [...usual, ...hard];
-  const all = judged.map(({ result }) => result);
+  const judged = { item, limits: [...usual, ...hard], hardUse, service };
+  const all = judged.limits.map(({ result }) => result);
   const inForce = hardUse?.result.active ? all : usual.map(({ result }) => result);
   const dueSoonHorizonDays = item.warnDays + LOOK_AGAIN_DAYS;
-  const forecast =
-    ledger.forecasts &&
-    forecastItem(item, judged, hardUse, service, dueSoonHorizonDays, ledger.forecasts);
-  const state = stateOf(
-    inForce,
-    all,
-    asOfDay,
-    item.warnDays,
-    forecast === null ? null : forecast.pDueWithinLead,
-  );
+  const forecast = ledger.forecasts && forecastItem(judged, dueSoonHorizonDays, ledger.forecasts);
+  const chance = forecast === null ? null : forecast.pDueWithinLead;
+  const state = stateOf(inForce, all, asOfDay, item.warnDays, chance);
   return {
     id: item.id,
     ...state,
@@ -112,8 +128,20 @@ function analyseSince(item: CaseItem, ledger: Ledger, service: LastService): Ite
     dueSoonHorizonDays,
     ...forecast,
     ...(forecast && { probablyOverdue: forecast.probablyOverdue && state.state !== 'overdue' }),
+    ...atEvents(ledger, (event, forecasts) =>
+      projectToEvent(judged, forecast?.dueDate.p10 ?? null, event, forecasts),
+    ),
     evidence: evidenceOf(ledger, service, sources),
   };
+}
+
+/** Only where it was asked for. */
+function atEvents(
+  { forecasts, projectTo }: Ledger,
+  project: (event: PlannedOccasion, forecasts: Forecasts) => AtEvent,
+): Pick<ItemResult, 'atEvent'> {
+  if (forecasts === null || projectTo.length === 0) return {};
+  return { atEvent: projectTo.map((event) => project(event, forecasts)) };
 }
 
 function isAmount(limit: CaseLimit): limit is AmountLimit {

@@ -6,7 +6,7 @@ import type { SevereResult } from './result.ts';
 import { roundAmount } from './round-amount.ts';
 
 /** How much of the interval must be used before the share of hard use is judged. */
-const PART_OF_INTERVAL = 0.1;
+export const PART_OF_INTERVAL = 0.1;
 
 export type SevereSwitch = {
   result: SevereResult;

@@ -1,4 +1,5 @@
 import { type Forecasts, forecastsOf } from '../forecast/limit-chance.ts';
+import type { PlannedOccasion } from '../forecast/planned-occasions.ts';
 import { seasonOf } from '../forecast/season.ts';
 import type { History } from '../history/build-history.ts';
 import type { CarCase } from '../history/case.ts';
@@ -18,16 +19,24 @@ export type Ledger = {
   isKnown(service: LastService, measure: AmountMeasure): boolean;
   /** null: nothing forecasts its use, only days of the calendar can be told */
   forecasts: Forecasts | null;
+  /** the events up to which items are projected; costly, so only those that are shown */
+  projectTo: readonly PlannedOccasion[];
 };
 
-/** A car's own history as a ledger. */
-export function ledgerOf(car: CarCase, history: History): Ledger {
+/**
+ * A car's own history as a ledger.
+ *
+ * @param toEvents whether items are projected to the end of each planned event that is not over
+ */
+export function ledgerOf(car: CarCase, history: History, toEvents: boolean): Ledger {
   const { asOfDay, timeline, contributions } = history;
+  const season = seasonOf(car, history);
   return {
     asOfDay,
     timeline,
     contributions,
     isKnown: (service, measure) => isKnown(history, service, measure),
-    forecasts: forecastsOf(seasonOf(car, history)),
+    forecasts: forecastsOf(season),
+    projectTo: toEvents ? season.planned.filter(({ endAhead }) => endAhead >= 0) : [],
   };
 }

@@ -127,9 +127,47 @@ export type ItemResult = {
   probablyOverdue?: boolean;
   /** null where what runs out first is a day of the calendar */
   expects?: Expectation | null;
+  /** by date; only where it was asked for */
+  atEvent?: AtEvent[];
   /** entries the answer rests on: the service first, then the uses and readings that count, by order */
   evidence: string[];
 };
+
+/** Whether an item lasts until the end of an event, and when to do the work if not. */
+export type AtEvent = {
+  id: string;
+  date: string;
+  endDate: string;
+  /** probability that no limit is reached before the event is over, 0..1; null where nothing is on record */
+  pReady: number | null;
+  /** null: it rests on a lower bound, or nothing is on record */
+  ready: boolean | null;
+  limits: AtEventLimit[];
+  /** the last day for the work, one day of buffer before the event; null unless it is not ready */
+  latestWorkDate: string | null;
+  /** so many days before as the parts take; null unless it is not ready */
+  orderBy: string | null;
+  feasible: boolean;
+  /** first day on which the work would last until the end; null unless it is not ready, or never */
+  earliestWorkDate: string | null;
+};
+
+export type AtEventLimit =
+  | {
+      measure: AmountLimitResult['measure'];
+      severe: boolean;
+      limit: number;
+      /** used by the eve and by the end of the event: expected, and not exceeded nine times in ten */
+      before: { mean: number; p90: number };
+      after: { mean: number; p90: number };
+      pReached: number;
+    }
+  | {
+      measure: CalendarLimitResult['measure'];
+      severe: boolean;
+      dueDate: string;
+      pReached: number;
+    };
 
 export type SevereResult = {
   active: boolean;
