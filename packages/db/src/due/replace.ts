@@ -1,7 +1,7 @@
 import type { DueLine } from '@quartermark/engine/display';
 import { and, eq } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
-import { dueLine } from '../schema.ts';
+import { dueLine } from '../due-schema.ts';
 
 export type DueLinesOf = {
   garageId: string;

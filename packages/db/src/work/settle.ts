@@ -1,7 +1,8 @@
 import { and, eq, sql } from 'drizzle-orm';
 import { SNAPSHOT_CHANNEL, type SnapshotNotice } from '../channels.ts';
 import type { Tx } from '../connect.ts';
-import { carWork, dueLine, failure, snapshot, snapshotDetail } from '../schema.ts';
+import { dueLine } from '../due-schema.ts';
+import { carWork, failure, snapshot, snapshotDetail } from '../schema.ts';
 
 /**
  * After a recompute: what is done is what the stored snapshot rests on (which may be another worker's,
