@@ -37,6 +37,8 @@ const GUARDED = [
   schema.spec,
   schema.dueLine,
   schema.said,
+  schema.plannedLayUp,
+  schema.partOrder,
 ] as const;
 
 /** What the worker has no use for. */
@@ -153,6 +155,10 @@ test('the job role reads inputs and writes answers, and never a person’s recor
       withGarage(db, JOB, mine.id, (tx) => tx.update(schema.gear).set({ revision: 9 })),
     event: (db: Db) =>
       withGarage(db, JOB, mine.id, (tx) => tx.update(schema.event).set({ revision: 9 })),
+    planned_lay_up: (db: Db) =>
+      withGarage(db, JOB, mine.id, (tx) => tx.update(schema.plannedLayUp).set({ revision: 9 })),
+    part_order: (db: Db) =>
+      withGarage(db, JOB, mine.id, (tx) => tx.update(schema.partOrder).set({ revision: 9 })),
     spec: (db: Db) => withGarage(db, JOB, mine.id, (tx) => tx.select().from(schema.spec)),
     photo: (db: Db) => withGarage(db, JOB, mine.id, (tx) => tx.select().from(schema.photo)),
     user: (db: Db) => db.orm.select().from(schema.user),
@@ -169,7 +175,13 @@ test('the app role cannot write an answer, nor take a recorded body back', async
   expect(await refusal(revision)).toBe('permission denied for table entry_revision');
   const command = mine.inside((tx) => tx.delete(schema.command));
   expect(await refusal(command)).toBe('permission denied for table command');
-  for (const table of [schema.gear, schema.event, schema.spec]) {
+  for (const table of [
+    schema.gear,
+    schema.event,
+    schema.spec,
+    schema.plannedLayUp,
+    schema.partOrder,
+  ]) {
     const gone = mine.inside((tx) => tx.delete(table));
     expect(await refusal(gone)).toBe(`permission denied for table ${getTableConfig(table).name}`);
   }

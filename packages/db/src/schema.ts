@@ -6,6 +6,7 @@ import type {
   EventInput,
   GearInput,
   ItemInput,
+  OrderInput,
   SpecSheet,
 } from '@quartermark/engine/log';
 import {
@@ -130,6 +131,40 @@ export const layUp = pgTable(
     removedAt: instant('removed_at'),
   },
   (t) => [primaryKey({ columns: [t.garageId, t.id] }), ofCar(t as never)],
+);
+
+/** A lay-up that is meant to come; what happened is an entry. */
+export const plannedLayUp = pgTable(
+  'planned_lay_up',
+  {
+    garageId: garageId(),
+    id: uuid('id').notNull(),
+    carId: uuid('car_id').notNull(),
+    startOn: date('start_on').notNull(),
+    endOn: date('end_on'),
+    revision: integer('revision').notNull().default(1),
+    ...changed(),
+    removedAt: instant('removed_at'),
+  },
+  (t) => [primaryKey({ columns: [t.garageId, t.id] }), ofCar(t as never)],
+);
+
+/** Parts that were ordered for an item. */
+export const partOrder = pgTable(
+  'part_order',
+  {
+    garageId: garageId(),
+    id: uuid('id').notNull(),
+    itemId: uuid('item_id').notNull(),
+    body: jsonb('body').$type<OrderInput>().notNull(),
+    revision: integer('revision').notNull().default(1),
+    ...changed(),
+    removedAt: instant('removed_at'),
+  },
+  (t) => [
+    primaryKey({ columns: [t.garageId, t.id] }),
+    foreignKey({ columns: [t.garageId, t.itemId], foreignColumns: [item.garageId, item.id] }),
+  ],
 );
 
 export const entry = pgTable(

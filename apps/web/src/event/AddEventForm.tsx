@@ -1,6 +1,6 @@
 'use client';
 
-import { useMutation } from '@tanstack/react-query';
+import { useMutation, useSuspenseQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useForm } from 'react-hook-form';
 import { newId } from '../client/make-id.ts';
@@ -17,7 +17,9 @@ import { useEventSaved } from './use-event-saved.ts';
 /** Puts an event on the calendar. */
 export function AddEventForm({ garageId }: { garageId: string }) {
   const trpc = useTRPC();
-  const form = useForm<EventFields>({ defaultValues: emptyEvent() });
+  const { data } = useSuspenseQuery(trpc.event.list.queryOptions({ garageId }));
+  const unit = data.garage.distanceUnit;
+  const form = useForm<EventFields>({ defaultValues: emptyEvent(unit) });
   const forget = useDraft(`event-add:${garageId}`, form);
   const [asked, setAsked] = useState(false);
   const wrong = useLocalTrouble(form, asked, readEvent);
@@ -65,7 +67,13 @@ export function AddEventForm({ garageId }: { garageId: string }) {
         </>
       }
     >
-      <EventParts form={form} errors={trouble?.fields ?? {}} garageId={garageId} names={{}} />
+      <EventParts
+        form={form}
+        errors={trouble?.fields ?? {}}
+        garageId={garageId}
+        unit={unit}
+        names={{}}
+      />
     </Form>
   );
 }

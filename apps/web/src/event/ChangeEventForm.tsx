@@ -48,9 +48,11 @@ type OpenedProps = {
 
 function Opened({ opened, garage, names }: OpenedProps) {
   const { eventId } = opened;
-  const garageId = garage.id;
+  const { id: garageId, distanceUnit: unit } = garage;
   const trpc = useTRPC();
-  const form = useForm<EventFields>({ defaultValues: eventFields(opened.event, opened.revision) });
+  const form = useForm<EventFields>({
+    defaultValues: eventFields(opened.event, opened.revision, unit),
+  });
   const forget = useDraft(`event:${eventId}`, form);
   const [asked, setAsked] = useState(false);
   const wrong = useLocalTrouble(form, asked, readEvent);
@@ -86,7 +88,7 @@ function Opened({ opened, garage, names }: OpenedProps) {
         conflict={conflict}
         zone={garage.zone}
         change={change}
-        onNewest={() => form.reset(eventFields(newest, conflict.revision))}
+        onNewest={() => form.reset(eventFields(newest, conflict.revision, unit))}
         onRest={() => form.setValue('baseRevision', conflict.revision)}
         onSave={() => save(form.getValues(), newest)}
       />
@@ -113,7 +115,13 @@ function Opened({ opened, garage, names }: OpenedProps) {
         </>
       }
     >
-      <EventParts form={form} errors={trouble?.fields ?? {}} garageId={garageId} names={names} />
+      <EventParts
+        form={form}
+        errors={trouble?.fields ?? {}}
+        garageId={garageId}
+        unit={unit}
+        names={names}
+      />
       {both}
     </Form>
   );

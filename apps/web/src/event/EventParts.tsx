@@ -7,6 +7,7 @@ import { FormPair, FormSection } from '../forms/Form.tsx';
 import { CarTicks } from './CarTicks.tsx';
 import type { EventFields } from './event-fields.ts';
 import { EVENT_NAME } from './event-words.ts';
+import { PlannedUse } from './PlannedUse.tsx';
 
 const SORT_OPTIONS = EVENT_SORTS.map((value) => ({ value, words: EVENT_NAME[value] }));
 
@@ -14,12 +15,14 @@ type EventPartsProps = {
   form: UseFormReturn<EventFields>;
   errors: Record<string, string>;
   garageId: string;
+  /** in which distances are told and proposed */
+  unit: 'km' | 'mi';
   /** names of the cars that go already */
   names: Readonly<Record<string, string>>;
 };
 
 /** The fields of an event, the same for a new one and for a change. */
-export function EventParts({ form, errors, garageId, names }: EventPartsProps) {
+export function EventParts({ form, errors, garageId, unit, names }: EventPartsProps) {
   return (
     <>
       <FormSection title="What and when">
@@ -74,6 +77,7 @@ export function EventParts({ form, errors, garageId, names }: EventPartsProps) {
           )}
         />
       </FormSection>
+      <PlannedUse form={form} errors={errors} unit={unit} />
     </>
   );
 }

@@ -8,7 +8,15 @@ import { useTRPC } from '../client/trpc.ts';
 import { ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
 import styles from './EventsScreen.module.css';
 import { carsWords } from './event-fields.ts';
-import { EVENT_NAME, eventsAnswer, spanWords, splitEvents, whenWords } from './event-words.ts';
+import {
+  EVENT_NAME,
+  eventsAnswer,
+  lastDay,
+  spanWords,
+  splitEvents,
+  whenWords,
+} from './event-words.ts';
+import { countedWords } from './planned-use-words.ts';
 
 /** The garage's calendar: what comes, by its day, and what was lately. */
 export function EventsScreen({ garageId }: { garageId: string }) {
@@ -83,6 +91,7 @@ function EventLine({ one, garageId, today, names }: ListProps & { one: EventView
         </h3>
         {event.place ? <p>{event.place}</p> : null}
         <p className={styles.cars}>Cars: {carsWords(event.cars, carName)}</p>
+        {lastDay(event) >= today ? <p className={styles.cars}>{countedWords(event)}</p> : null}
       </div>
     </li>
   );

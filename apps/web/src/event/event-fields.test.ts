@@ -9,27 +9,35 @@ const full = eventInput.parse({
   end: '2026-07-27',
   place: 'the north road',
   cars: ['a', 'b'],
+  use: { distance: { text: '1,100', unit: 'km' }, hours: 20 },
+  attend: 0.5,
 });
 
 test('readEvent() gives back what eventFields() was made of', () => {
-  expect(readEvent(eventFields(full, 3))).toEqual({ event: full });
+  expect(readEvent(eventFields(full, 3, 'km'))).toEqual({ event: full });
 });
 
 test('readEvent() leaves out what was left empty', () => {
-  const fields = { ...emptyEvent(), name: 'Meet', start: '2026-07-24', place: ' ' };
+  const fields = {
+    ...emptyEvent('km'),
+    name: 'Meet',
+    sort: 'meet',
+    start: '2026-07-24',
+    place: ' ',
+  } as const;
   expect(readEvent(fields)).toEqual({
-    event: { name: 'Meet', sort: 'circuit', start: '2026-07-24', cars: [] },
+    event: { name: 'Meet', sort: 'meet', start: '2026-07-24', cars: [], attend: 0.9 },
   });
 });
 
 test('readEvent() says what is missing or out of order', () => {
-  expect(readEvent(emptyEvent())).toEqual({
+  expect(readEvent(emptyEvent('km'))).toEqual({
     problems: {
       'event.name': 'Fill in a name, such as circuit day.',
       'event.start': 'Choose the day it begins.',
     },
   });
-  const turned = { ...eventFields(full, 1), end: '2026-07-01' };
+  const turned = { ...eventFields(full, 1, 'km'), end: '2026-07-01' };
   expect(readEvent(turned)).toHaveProperty(['problems', 'event.end']);
 });
 
@@ -41,5 +49,7 @@ test('eventLines() says each thing once, cars by their names', () => {
     '24 to 27 July 2026',
     'the north road',
     'car a, car b',
+    '1,100 km, 20 h',
+    'perhaps, one time in two',
   ]);
 });

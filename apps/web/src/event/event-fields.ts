@@ -1,7 +1,15 @@
-import type { EventDraft, EventInput, EventSort } from '@quartermark/engine/log';
+import {
+  ATTEND_USUAL,
+  type Distance,
+  type EventDraft,
+  type EventInput,
+  type EventSort,
+} from '@quartermark/engine/log';
 import type { VersionLine } from '../items/item-lines.ts';
 import type { Problems } from '../items/limit-fields.ts';
 import { EVENT_NAME, spanWords } from './event-words.ts';
+import { plannedUseFields, readUse, type UseFields, usualUseFields } from './planned-use-fields.ts';
+import { attendWords, plannedUseWords } from './planned-use-words.ts';
 
 /** What the form of an event holds: everything as typed. */
 export type EventFields = {
@@ -13,26 +21,55 @@ export type EventFields = {
   end: string;
   place: string;
   cars: string[];
+  use: UseFields;
+  /** how likely they go, 0..1 as text */
+  attend: string;
 };
 
-export function emptyEvent(): EventFields {
-  return { baseRevision: 0, name: '', sort: 'circuit', start: '', end: '', place: '', cars: [] };
+/** @param unit in which distances are proposed, where none was typed yet */
+export function emptyEvent(unit: Distance['unit']): EventFields {
+  return {
+    baseRevision: 0,
+    name: '',
+    sort: 'circuit',
+    start: '',
+    end: '',
+    place: '',
+    cars: [],
+    use: usualUseFields(unit),
+    attend: String(ATTEND_USUAL),
+  };
 }
 
-/** A stored event as its form shows it. */
-export function eventFields(event: EventInput, revision: number): EventFields {
-  const { name, sort, start, end = '', place = '', cars } = event;
-  return { baseRevision: revision, name, sort, start, end, place, cars: [...cars] };
+/** A stored event as its form shows it. @param unit as in `emptyEvent` */
+export function eventFields(
+  event: EventInput,
+  revision: number,
+  unit: Distance['unit'],
+): EventFields {
+  const { name, sort, start, end = '', place = '', cars, attend } = event;
+  return {
+    baseRevision: revision,
+    name,
+    sort,
+    start,
+    end,
+    place,
+    cars: [...cars],
+    use: plannedUseFields(event, unit),
+    attend: String(attend),
+  };
 }
 
 /** What is wrong with the form's fields, by the path the server would name. */
 export function readEvent(fields: EventFields): { event: EventDraft } | { problems: Problems } {
-  const { name, sort, start, end, place, cars } = fields;
+  const { name, sort, start, end, place, cars, attend } = fields;
   const problems: Problems = {};
   if (name.trim() === '') problems['event.name'] = 'Fill in a name, such as circuit day.';
   if (start === '') problems['event.start'] = 'Choose the day it begins.';
   if (start !== '' && end !== '' && end < start)
     problems['event.end'] = 'The last day is before the first; swap them or leave it empty.';
+  const use = readUse(fields, problems);
   if (Object.keys(problems).length > 0) return { problems };
   return {
     event: {
@@ -42,6 +79,8 @@ export function readEvent(fields: EventFields): { event: EventDraft } | { proble
       ...(end === '' || end === start ? {} : { end }),
       ...(place.trim() === '' ? {} : { place }),
       cars,
+      ...(use === undefined ? {} : { use }),
+      attend: Number(attend),
     },
   };
 }
@@ -54,6 +93,8 @@ export function eventLines(event: EventInput, carName: (id: string) => string): 
     { label: 'Days', words: spanWords(event) },
     { label: 'Place', words: event.place ?? 'Not said' },
     { label: 'Cars', words: carsWords(event.cars, carName) },
+    { label: 'What each car does', words: plannedUseWords(event.use) },
+    { label: 'How likely', words: attendWords(event.attend) },
   ];
 }
 

@@ -4,7 +4,14 @@ import { eventsAnswer, spanWords, splitEvents, whenWords } from './event-words.t
 
 const TODAY = '2026-06-15';
 const on = (name: string, start: string, end?: string): { event: EventInput } => ({
-  event: { name, sort: 'circuit', start, cars: [], ...(end === undefined ? {} : { end }) },
+  event: {
+    name,
+    sort: 'circuit',
+    start,
+    cars: [],
+    attend: 0.9,
+    ...(end === undefined ? {} : { end }),
+  },
 });
 
 test('spanWords() says a month and a year once where they are the same', () => {

@@ -1,7 +1,8 @@
-import { insertEvent, tellGarage } from '@quartermark/db';
+import { insertEvent } from '@quartermark/db';
 import { eventInput } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { commandFields, id } from '../asked.ts';
+import { raiseCars } from '../command/raise-cars.ts';
 import { runCommand, type Writing } from '../command/run-command.ts';
 import { refuse } from '../refused.ts';
 import type { Written } from '../views.ts';
@@ -12,16 +13,16 @@ export const addEventInput = z.strictObject({ ...commandFields, eventId: id, eve
 
 type AddEvent = z.output<typeof addEventInput>;
 
-/** Puts an event on the garage's calendar. */
+/** Puts an event on the garage's calendar; the cars it names count it ahead. */
 export function addEvent(world: World, asker: Asker, input: AddEvent): Promise<Written> {
   return runCommand(world, asker, 'event.add', input, async (writing) => {
     await writeEvent(writing, input);
-    await tellGarage(writing.tx, writing.garage.id);
-    return { id: input.eventId, revision: 1, version: 0 };
+    const version = await raiseCars(writing, input.event.cars);
+    return { id: input.eventId, revision: 1, version };
   });
 }
 
-/** The writing part, without telling anybody. */
+/** The writing part, without telling anybody or raising anything. */
 export async function writeEvent(
   writing: Writing,
   { eventId, event }: Pick<AddEvent, 'eventId' | 'event'>,

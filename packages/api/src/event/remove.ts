@@ -1,6 +1,7 @@
-import { removeEvent as removeRow, tellGarage } from '@quartermark/db';
+import { removeEvent as removeRow } from '@quartermark/db';
 import { z } from 'zod';
 import { baseRevision, commandFields, id } from '../asked.ts';
+import { raiseCars } from '../command/raise-cars.ts';
 import { runCommand } from '../command/run-command.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
@@ -17,12 +18,11 @@ export function removeEvent(
   return runCommand(world, asker, 'event.remove', input, async (writing) => {
     const { tx, garage, now, by } = writing;
     const { eventId, baseRevision } = input;
-    await standingEvent(writing, eventId, baseRevision);
+    const before = await standingEvent(writing, eventId, baseRevision);
     const change = { garageId: garage.id, id: eventId, baseRevision, at: now, by };
     const revision = await removeRow(tx, change);
     if (revision === null)
       throw new Error(`could not remove event ${eventId}: it changed in a locked garage`);
-    await tellGarage(tx, garage.id);
-    return { id: eventId, revision, version: 0 };
+    return { id: eventId, revision, version: await raiseCars(writing, before.body.cars) };
   });
 }

@@ -1,22 +1,35 @@
+import { addDays } from '@quartermark/engine/calendar';
 import {
   type Book,
+  type BookOrder,
   carProfile,
   type Entry,
   entryInput,
+  eventInput,
   type Item,
   itemInput,
   type LayUpWindow,
+  orderInput,
+  type PlannedEvent,
+  plannedEventOf,
+  plannedStorage,
 } from '@quartermark/engine/log';
 import { and, asc, eq } from 'drizzle-orm';
 import type { z } from 'zod';
 import { type CarRow, readCar } from '../cars/read.ts';
 import type { Tx } from '../connect.ts';
 import type { EntryRow } from '../entries/read.ts';
+import { type EventRow, listEventsOfCar } from '../events/read.ts';
 import { readGarage } from '../garages/read.ts';
 import { type ItemRow, listItems } from '../items/read.ts';
-import { type LayUpRow, listLayUps } from '../lay-ups/list.ts';
+import { listLayUps } from '../lay-ups/list.ts';
+import { listOrders, type OrderRow } from '../orders/read.ts';
+import { listPlannedLayUps } from '../planned-lay-ups/read.ts';
 import { entry } from '../schema.ts';
 import { UnreadableBook } from './unreadable-book.ts';
+
+/** An event that ended so many days ago is no longer expected to be logged. */
+const EVENTS_SINCE_DAYS = 30;
 
 /**
  * Everything the engine reads of one car, and the input version it makes up. Call it in a
@@ -33,15 +46,19 @@ export async function loadBook(
   asOf: string,
 ): Promise<{ book: Book; inputVersion: number }> {
   // asked at once, so that they travel in one go and are answered one after the other
-  const [car, garage, items, layUps, entries] = await Promise.all([
+  const [car, garage, items, layUps, plans, events, orders, entries] = await Promise.all([
     readCar(tx, garageId, carId),
     readGarage(tx, garageId),
     listItems(tx, garageId, { carId }),
     listLayUps(tx, garageId, carId),
+    listPlannedLayUps(tx, garageId, asOf, carId),
+    listEventsOfCar(tx, garageId, carId, addDays(asOf, -EVENTS_SINCE_DAYS)),
+    listOrders(tx, garageId, { carId }),
     listWithTombstones(tx, garageId, carId),
   ]);
   if (!car || !garage)
     throw new Error(`could not load a book: car ${carId} is not in garage ${garageId}`);
+  const recorded = layUps.map(windowOf);
   const book: Book = {
     format: 'log/1',
     asOf,
@@ -51,8 +68,9 @@ export async function loadBook(
       ...(garage.hemisphere === null ? {} : { hemisphere: garage.hemisphere }),
     },
     items: items.map((row) => itemOf(carId, row)),
-    layUps: layUps.map(windowOf),
-    planned: [],
+    layUps: [...recorded, ...plannedStorage(plans.map(windowOf), recorded, asOf)],
+    planned: events.flatMap((row) => plannedOf(carId, row) ?? []),
+    ...(orders.length === 0 ? {} : { orders: orders.map((row) => orderOf(carId, row)) }),
     entries: entries.map((row) => entryOf(carId, row)),
   };
   return { book, inputVersion: car.inputVersion };
@@ -76,8 +94,18 @@ function itemOf(carId: string, row: ItemRow): Item {
   return { id: row.id, ...read(itemInput, row.body, carId, 'item', row.id) };
 }
 
-function windowOf({ id, startOn, endOn }: LayUpRow): LayUpWindow {
+type WindowRow = { id: string; startOn: string; endOn: string | null };
+
+function windowOf({ id, startOn, endOn }: WindowRow): LayUpWindow {
   return { id, start: startOn, ...(endOn === null ? {} : { end: endOn }) };
+}
+
+function plannedOf(carId: string, row: EventRow): PlannedEvent | null {
+  return plannedEventOf(row.id, read(eventInput, row.body, carId, 'event', row.id), carId);
+}
+
+function orderOf(carId: string, { id, itemId, body }: OrderRow): BookOrder {
+  return { id, item: itemId, ...read(orderInput, body, carId, 'order', id) };
 }
 
 function entryOf(carId: string, row: EntryRow): Entry {

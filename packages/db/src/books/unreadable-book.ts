@@ -3,7 +3,7 @@ export class UnreadableBook extends Error {
   override readonly name = 'UnreadableBook';
   constructor(
     readonly carId: string,
-    readonly part: 'car' | 'item' | 'layUp' | 'entry',
+    readonly part: 'car' | 'item' | 'layUp' | 'entry' | 'event' | 'order',
     readonly partId: string,
     /** what the schema said */
     readonly problem: string,

@@ -1,4 +1,4 @@
-import { and, asc, eq, gte, isNull } from 'drizzle-orm';
+import { and, asc, eq, gte, isNull, sql } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { event } from '../schema.ts';
 
@@ -23,5 +23,30 @@ export function listEvents(tx: Tx, garageId: string, since: string): Promise<Eve
     .select()
     .from(event)
     .where(and(eq(event.garageId, garageId), gte(event.endOn, since), isNull(event.removedAt)))
+    .orderBy(asc(event.startOn), asc(event.id));
+}
+
+/**
+ * Events that name a car and end on a day or later, by start.
+ *
+ * @param since civil date in the garage's zone
+ */
+export function listEventsOfCar(
+  tx: Tx,
+  garageId: string,
+  carId: string,
+  since: string,
+): Promise<EventRow[]> {
+  return tx
+    .select()
+    .from(event)
+    .where(
+      and(
+        eq(event.garageId, garageId),
+        gte(event.endOn, since),
+        isNull(event.removedAt),
+        sql`${event.body} -> 'cars' @> ${JSON.stringify([carId])}::jsonb`,
+      ),
+    )
     .orderBy(asc(event.startOn), asc(event.id));
 }

@@ -1,8 +1,6 @@
 import { parseDay } from '../calendar/day-number.ts';
+import { OPEN_LAY_UP_DAYS } from '../log/planned-lay-up.ts';
 import type { CarCase } from './case.ts';
-
-/** How long a lay-up without an end is taken to last, counted from its start. */
-const OPEN_DAYS = 150;
 
 /** Days in storage, both ends inclusive. */
 export type StorageWindow = { from: number; until: number };
@@ -18,7 +16,10 @@ export function storageWindows(storage: CarCase['storage'], asOfDay: number): St
   const windows = storage
     .map(({ start, end }) => {
       const from = parseDay(start);
-      return { from, until: end === null ? Math.max(asOfDay, from + OPEN_DAYS) : parseDay(end) };
+      return {
+        from,
+        until: end === null ? Math.max(asOfDay, from + OPEN_LAY_UP_DAYS) : parseDay(end),
+      };
     })
     .filter(({ from, until }) => until >= from)
     .sort((a, b) => a.from - b.from || a.until - b.until);

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { civilDate, recordId, shortText, timeZone } from './common.ts';
 import { entry } from './entry.ts';
+import { ATTEND_USUAL } from './event.ts';
 import { item, USE_CLASSES } from './item.ts';
+import { bookOrder } from './order.ts';
 
 /** What is known of a car beyond its name; drives proposals and cautions. All of it is optional. */
 export const carProfile = z.strictObject({
@@ -63,7 +65,7 @@ export const plannedEvent = z.strictObject({
   hours: z.number().min(0).optional(),
   sessions: z.number().min(0).optional(),
   launches: z.number().min(0).optional(),
-  attend: z.number().min(0).max(1).default(0.9),
+  attend: z.number().min(0).max(1).default(ATTEND_USUAL),
 });
 export type PlannedEvent = z.infer<typeof plannedEvent>;
 
@@ -84,6 +86,8 @@ export const book = z.strictObject({
   items: z.array(item).max(500),
   layUps: z.array(layUpWindow).max(500),
   planned: z.array(plannedEvent).max(500),
+  /** parts ordered for its items, where there are any */
+  orders: z.array(bookOrder).max(2000).optional(),
   /** tombstones included, in any order */
   entries: z.array(entry),
 });

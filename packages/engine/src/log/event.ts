@@ -1,8 +1,38 @@
 import { z } from 'zod';
 import { civilDate, recordId, shortText } from './common.ts';
+import { distance } from './quantity.ts';
 
 export const EVENT_SORTS = ['meet', 'roadTrip', 'circuit', 'dragStrip', 'autocross'] as const;
 export type EventSort = (typeof EVENT_SORTS)[number];
+
+const many = (name: string, max: number) =>
+  z
+    .number(`${name}: must be a number`)
+    .min(0, `${name}: must not be negative`)
+    .max(max, `${name}: at most ${max}`);
+
+/** What each car that goes is to do there, all days of the event together. */
+export const eventUse = z.strictObject({
+  /** as typed; without the way there and back, which is everyday use */
+  distance: distance.optional(),
+  hours: many('hours', 240).optional(),
+  sessions: many('sessions', 300).optional(),
+  launches: many('launches', 600).optional(),
+});
+export type EventUse = z.infer<typeof eventUse>;
+export type UseMeasure = keyof EventUse;
+
+/** In what the use of an event can be planned, the usual measure of its sort first. */
+export const USE_MEASURES: Readonly<Record<EventSort, readonly UseMeasure[]>> = {
+  circuit: ['sessions', 'distance', 'hours'],
+  autocross: ['sessions', 'distance', 'hours'],
+  dragStrip: ['launches', 'distance'],
+  roadTrip: ['distance', 'hours'],
+  meet: ['distance'],
+};
+
+/** Somebody who has entered an event goes nine times in ten (common practice, no source). */
+export const ATTEND_USUAL = 0.9;
 
 /** A day or some days on the garage's calendar. */
 export const eventInput = z
@@ -13,12 +43,30 @@ export const eventInput = z
     end: civilDate.optional(),
     /** in the owner's own words */
     place: shortText.optional(),
-    /** cars that go; none named: whichever is ready */
+    /** cars that go; none named: whichever is ready, and it counts for no car's dates */
     cars: z.array(recordId).max(100).default([]),
+    /** nothing said: nothing is counted ahead */
+    use: eventUse.optional(),
+    /** how likely it is that the cars go, 0..1 */
+    attend: z
+      .number('attend: must be a number')
+      .min(0, 'attend: must not be negative')
+      .max(1, 'attend: at most 1, which is certain')
+      .default(ATTEND_USUAL),
   })
   .refine(({ start, end }) => end === undefined || end >= start, {
     path: ['end'],
     error: 'end: the last day is before the first; swap them or leave it empty',
+  })
+  .superRefine(({ sort, use }, ctx) => {
+    const known = USE_MEASURES[sort];
+    for (const measure of Object.keys(use ?? {}) as UseMeasure[])
+      if (use?.[measure] !== undefined && !known.includes(measure))
+        ctx.addIssue({
+          code: 'custom',
+          path: ['use', measure],
+          message: `${measure}: not counted at an event of this sort; give ${known.join(' or ')} or leave it out`,
+        });
   });
 export type EventInput = z.infer<typeof eventInput>;
 export type EventDraft = z.input<typeof eventInput>;

@@ -1,5 +1,6 @@
 import { addDays } from '../calendar/add.ts';
 import type { CarCase, CaseItem } from '../history/case.ts';
+import { ATTEND_USUAL } from '../log/event.ts';
 import { USE_CLASSES } from '../log/item.ts';
 import { DISTANCE_UNITS, type DistanceUnit, KM_PER_UNIT } from '../log/units.ts';
 import type { Flag } from '../wear/result.ts';
@@ -9,8 +10,6 @@ import { dueItem } from './due-item.ts';
 import { FileShapeError } from './file-shape-error.ts';
 import { isDate, isLoose, type Loose, OddValues, shortly } from './odd-values.ts';
 
-/** Somebody who has entered an event goes nine times in ten. Source: common practice, no published source. */
-const ATTEND = 0.9;
 const AMOUNT_MAX = 1_000_000;
 
 function list(file: Loose, name: string): readonly unknown[] {
@@ -71,7 +70,7 @@ function readPlanned(file: Loose, unit: DistanceUnit, odd: OddValues): CarCase['
       hours: odd.number('hours', raw.hours, 0, AMOUNT_MAX),
       sessions: odd.number('sessions', raw.sessions, 0, AMOUNT_MAX),
       launches: odd.number('launches', raw.launches, 0, AMOUNT_MAX),
-      attend: odd.number('pAttend', raw.pAttend, 0, 1) ?? ATTEND,
+      attend: odd.number('pAttend', raw.pAttend, 0, 1) ?? ATTEND_USUAL,
     };
   });
 }

@@ -12,11 +12,14 @@ type AddEventProps = { params: Promise<{ garageId: string }> };
 
 export default async function AddEvent({ params }: AddEventProps) {
   const { garageId } = await params;
-  await orNotFound(
-    pageCache().fetchInfiniteQuery(
-      ask().garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
+  await Promise.all([
+    orNotFound(
+      pageCache().fetchInfiniteQuery(
+        ask().garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
+      ),
     ),
-  );
+    orNotFound(pageCache().fetchQuery(ask().event.list.queryOptions({ garageId }))),
+  ]);
   return (
     <HydrationBoundary state={answers()}>
       <Page width="narrow">

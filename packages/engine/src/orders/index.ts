@@ -1,0 +1,2 @@
+export * from './order-by.ts';
+export * from './standing-order.ts';
