@@ -202,12 +202,12 @@ describe('overrule()', () => {
       time,
       items: ['fluid'],
     });
-    expect(item([], 'fluid')).toEqual([null, null, undefined]);
+    expect(item([], 'fluid')).toEqual(['fine', null, undefined]);
     expect(item([soft], 'fluid')).toEqual(['overdue', 'trigger', 'e0']);
-    expect(item([soft, done('18:00')], 'fluid')).toEqual([null, null, undefined]);
+    expect(item([soft, done('18:00')], 'fluid')).toEqual(['fine', null, undefined]);
     expect(item([soft, done('09:00')], 'fluid')).toEqual(['overdue', 'trigger', 'e0']);
-    expect(item([{ ...soft, removed: true }], 'fluid')).toEqual([null, null, undefined]);
-    expect(item([{ ...soft, what: 'off' } as Line], 'fluid')).toEqual([null, null, undefined]);
+    expect(item([{ ...soft, removed: true }], 'fluid')).toEqual(['fine', null, undefined]);
+    expect(item([{ ...soft, what: 'off' } as Line], 'fluid')).toEqual(['fine', null, undefined]);
   });
 
   test('overrule() takes oil hotter than its limit, even with nothing else on record', () => {
@@ -225,7 +225,7 @@ describe('overrule()', () => {
     const off: Line = { kind: 'wheels', on: '2026-06-10', change: 'off', which: ['frontLeft'] };
     expect(item([off], 'fasteners')).toEqual(['overdue', 'trigger', 'e0']);
     const on: Line = { kind: 'wheels', on: '2026-06-11', change: 'torqued' };
-    expect(item([off, on], 'fasteners')).toEqual([null, null, undefined]);
+    expect(item([off, on], 'fasteners')).toEqual(['fine', null, undefined]);
   });
 
   test('overrule() ends a one-off when it is done, not at its starting point', () => {
@@ -238,6 +238,6 @@ describe('overrule()', () => {
     expect(item([], 'cabin')).toEqual(['overdue', 'asked', undefined]);
     const done = (on: string): Line => ({ kind: 'service', on, items: ['cabin'] });
     expect(item([done('2026-05-31')], 'cabin')[1]).toBe('asked');
-    expect(item([done('2026-06-01')], 'cabin')).toEqual([null, null, undefined]);
+    expect(item([done('2026-06-01')], 'cabin')).toEqual(['fine', null, undefined]);
   });
 });

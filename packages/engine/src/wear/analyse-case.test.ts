@@ -42,8 +42,9 @@ describe('analyseCase() adding up', () => {
       use('2026-02-02', 'strip', { launches: 10, id: 'strip' }),
       reading('2026-03-01', 10_300, { id: 'end' }),
     );
+    expect(Object.keys(amount(found).byClass)).toEqual(['road', 'circuit']);
     // 80 km on the circuit and 8 on the strip, derived; 212 km of road left of 300
-    expect(amount(found)).toEqual({
+    expect(amount(found)).toMatchObject({
       measure: 'km',
       severe: false,
       limit: 10_000,
@@ -159,7 +160,7 @@ describe('analyseCase() at a limit', () => {
       done,
       use('2026-02-01', 'circuit', { km: 999.999 }),
     );
-    expect(found.state).toBeNull();
+    expect(found.state).toBe('dueSoon');
   });
 
   it('reaches a limit in shares of days that do not add up to the last bit', () => {
@@ -190,7 +191,7 @@ describe('analyseCase() at a limit', () => {
   it('is valid through the day a calendar limit runs out, overdue on the next', () => {
     const half = item('oil', [{ measure: 'months', value: 6 }]);
     const on = (asOf: string) => first(carCase(asOf, [done], [half])).state;
-    expect(on('2026-06-09')).toBeNull();
+    expect(on('2026-06-09')).toBe('fine');
     expect(on('2026-06-10')).toBe('dueSoon');
     expect(on('2026-07-01')).toBe('dueSoon');
     expect(on('2026-07-02')).toBe('overdue');
@@ -199,23 +200,22 @@ describe('analyseCase() at a limit', () => {
   it('warns as many days ahead as asked, and a week', () => {
     const half = item('oil', [{ measure: 'months', value: 6 }], { warnDays: 0 });
     const on = (asOf: string) => first(carCase(asOf, [done], [half]));
-    expect(on('2026-06-23').state).toBeNull();
+    expect(on('2026-06-23').state).toBe('fine');
     expect(on('2026-06-24')).toMatchObject({ state: 'dueSoon', dueSoonHorizonDays: 7 });
   });
 
-  it('names the largest fraction as what runs out first, the earlier listed on a tie', () => {
-    const half = judge(
-      item('oil', [km(1000), SESSIONS]),
-      service('2026-01-01', ['oil'], { odo: 10_000 }),
-      use('2026-02-01', 'circuit', { km: 500, sessions: 5 }),
-    );
-    expect(half.binding).toBe('km');
-    const more = judge(
-      item('oil', [km(1000), SESSIONS]),
-      done,
-      use('2026-02-01', 'circuit', { km: 500, sessions: 6 }),
-    );
-    expect(more.binding).toBe('sessions');
+  it('names what is reached first by the likely day, whatever the used fraction', () => {
+    const twoYears = { measure: 'months', value: 24 } as const;
+    const commuter = [done, reading('2026-03-31', 13_000), reading('2026-06-28', 16_000)];
+    // 1,000 km a month: the last 4,000 km take four months, the last 18 months longer than that
+    expect(judge(item('oil', [km(10_000), twoYears]), ...commuter).binding).toBe('km');
+    expect(judge(item('oil', [km(60_000), twoYears]), ...commuter).binding).toBe('months');
+  });
+
+  it('names the earlier early day where no likely day lies within three years', () => {
+    const parked = [done, reading('2026-06-28', 10_000)];
+    const found = judge(item('oil', [km(90_000), { measure: 'months', value: 60 }]), ...parked);
+    expect(found).toMatchObject({ binding: 'months', dueDate: { p50: '2031-01-01' } });
   });
 });
 
@@ -224,9 +224,10 @@ describe('analyseCase() of a label’s day', () => {
 
   it('needs no service', () => {
     expect(judge(item('belt', [label('2026-12-31')]))).toMatchObject({
-      state: null,
+      state: 'fine',
       reasonCode: null,
       binding: 'date',
+      dueDate: { p10: '2026-12-31', p50: '2026-12-31', p90: '2026-12-31' },
       limits: [{ measure: 'date', dueDate: '2026-12-31', remainingDays: 184, known: true }],
     });
     expect(judge(item('belt', [label(AS_OF)])).state).toBe('dueSoon');

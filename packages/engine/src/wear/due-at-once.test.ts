@@ -34,7 +34,7 @@ describe('overrule() by the order of the log', () => {
   });
 
   test('overrule() counts a starting point as a service', () => {
-    expect(judge([soft], { baseline: { on: '2026-06-11' } })?.state).toBe(null);
+    expect(judge([soft], { baseline: { on: '2026-06-11' } })?.state).toBe('fine');
     expect(judge([soft], { baseline: { on: '2026-06-09' } })?.state).toBe('overdue');
   });
 

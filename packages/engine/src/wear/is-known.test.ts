@@ -42,6 +42,7 @@ describe('analyseCase() where something is not known', () => {
       reasonCode: 'noBaseline',
       binding: null,
       limits: [],
+      dueDate: { p10: null, p50: null, p90: null },
       evidence: [],
     });
   });

