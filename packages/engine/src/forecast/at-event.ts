@@ -10,14 +10,8 @@ import {
 import { roundAmount } from '../wear/round-amount.ts';
 import { chanceReached, meanAhead, type Reach } from './chance-reached.ts';
 import { HORIZON_DAYS } from './day-table.ts';
-import { whenReached } from './forecast-item.ts';
-import {
-  type Forecasts,
-  type JudgedItem,
-  type JudgedLimit,
-  leftAtLastReading,
-  switchReached,
-} from './limit-chance.ts';
+import type { Forecasts, JudgedItem, JudgedLimit } from './forecasts.ts';
+import { leftAtLastReading, limitReached, switchReached } from './limit-reached.ts';
 import type { PlannedOccasion } from './planned-occasions.ts';
 
 /** So sure it must be that nothing runs out before the event is over. Common practice, no source. */
@@ -58,7 +52,7 @@ export function projectToEvent(
       const inForce = result.severe && switchedOn !== null ? switchedOn.by(end) : 1;
       return { ...common, dueDate, pReached: over ? roundAmount(inForce) : 0 } as AtEventLimit;
     }
-    const pReached = whenReached(limit, switchedOn, service, forecasts, event.id).by(end);
+    const pReached = limitReached(limit, switchedOn, service, forecasts, event.id).by(end);
     return {
       ...common,
       limit: result.limit,

@@ -1,5 +1,4 @@
-import { formatDay, LAST_DAY, parseDay } from '../calendar/day-number.ts';
-import type { CaseLimit } from '../history/case.ts';
+import { formatDay, LAST_DAY } from '../calendar/day-number.ts';
 import type { LastService } from '../wear/last-service.ts';
 import {
   type DueDates,
@@ -9,18 +8,10 @@ import {
 } from '../wear/result.ts';
 import { roundAmount } from '../wear/round-amount.ts';
 import { HORIZON_DAYS } from './day-table.ts';
-import {
-  amountReached,
-  bothReached,
-  type Forecasts,
-  type JudgedItem,
-  type JudgedLimit,
-  leftAtLastReading,
-  reachedOnDay,
-  switchReached,
-  type WhenReached,
-} from './limit-chance.ts';
+import type { Forecasts, JudgedItem, JudgedLimit } from './forecasts.ts';
+import { leftAtLastReading, limitReached, switchReached } from './limit-reached.ts';
 import type { WeightedMeasure } from './measure-fit.ts';
+import type { WhenReached } from './when-reached.ts';
 
 export type ItemForecast = {
   /** in the order in which they were given, with their dates */
@@ -54,7 +45,7 @@ export function forecastItem(
   const { limits, service } = judged;
   const { asOfDay } = forecasts.season;
   const switchedOn = switchReached(judged, forecasts);
-  const each = limits.map((limit) => whenReached(limit, switchedOn, service, forecasts));
+  const each = limits.map((limit) => limitReached(limit, switchedOn, service, forecasts));
   const days = each.map((when) => datesOf(when));
   const first = (name: keyof DueDates) => earliest(days.map((it) => it[name]));
   const all = { p10: first('p10'), p50: first('p50'), p90: first('p90') };
@@ -97,39 +88,6 @@ function asDates({ p10, p50, p90 }: Days, asOfDay: number): DueDates {
 function earliest(days: readonly (number | null)[]): number | null {
   const known = days.filter((day) => day !== null);
   return known.length === 0 ? null : Math.min(...known);
-}
-
-/** When one limit is reached, hard-use limits not before their switch. */
-export function whenReached(
-  { rule, result }: JudgedLimit,
-  switchedOn: WhenReached | null,
-  service: LastService | null,
-  forecasts: Forecasts,
-  attended: string | null = null,
-): WhenReached {
-  const own = whenReachedAlone(rule, result, service, forecasts, attended);
-  return result.severe && switchedOn !== null ? bothReached(own, switchedOn) : own;
-}
-
-function whenReachedAlone(
-  rule: CaseLimit,
-  result: LimitResult,
-  service: LastService | null,
-  forecasts: Forecasts,
-  attended: string | null,
-): WhenReached {
-  const { season } = forecasts;
-  if (!isAmountLimit(result) || !('weights' in rule)) {
-    const dueDay = isAmountLimit(result) ? season.asOfDay : parseDay(result.dueDate);
-    return reachedOnDay(dueDay - season.asOfDay);
-  }
-  if (result.remaining <= 0) {
-    const on = result.reachedOn === null ? season.asOfDay : parseDay(result.reachedOn);
-    return reachedOnDay(on - season.asOfDay);
-  }
-  const reach = forecasts.reachOf(rule, attended);
-  const { remaining, measure } = result;
-  return amountReached(reach, leftAtLastReading(remaining, reach.fit, service, season, measure));
 }
 
 /** Index of the limit that runs out first; -1 without limits. */

@@ -1,7 +1,9 @@
 import { amountOf } from '../history/contribution.ts';
 import type { AmountMeasure, UseClass } from '../log/item.ts';
 import { HORIZON_DAYS } from './day-table.ts';
+import { dispersionOf } from './everyday-spread.ts';
 import { type Fit, type FitRule, fitStream, type Stream } from './fit-stream.ts';
+import { occasionSize } from './occasion-size.ts';
 import type { PlannedOccasion } from './planned-occasions.ts';
 import { notYetPlanned } from './planning-habit.ts';
 import type { MeterDays, Season } from './season.ts';
@@ -17,19 +19,9 @@ const EVERYDAY: FitRule = { season: EVERYDAY_PRIOR, tau: 90, levelDays: 60, prio
 const OCCASIONS: FitRule = { season: OCCASION_PRIOR, tau: 500, levelDays: 365, priorDays: 60 };
 /** Everyday use of a car nothing is known of, per active day. Simulated, common practice. */
 const PRIOR_EVERYDAY = { km: 18, hours: 0.4, sessions: 0, launches: 0 } as const;
-/** Occasions of a car nothing is known of: one in so many active days, and what it amounts to. */
+/** Occasions of a car nothing is known of: one in so many active days. */
 const PRIOR_OCCASION_DAYS = 40;
-const PRIOR_OCCASION = {
-  km: { useClass: 'circuit', amount: 160 },
-  hours: { useClass: 'circuit', amount: 1.6 },
-  sessions: { useClass: 'circuit', amount: 4 },
-  launches: { useClass: 'strip', amount: 6 },
-} as const;
-/** Weight and squared relative spread of the prior on an occasion's size. */
-const SIZE_PRIOR = { weight: 3, spread2: 0.35 ** 2 };
-/** The same for 28-day blocks of everyday use. */
-const BLOCK_DAYS = 28;
-const BLOCK_PRIOR = { weight: 4, spread2: 0.49 };
+/** So many occasions count as seen before there are any. */
 const SEEN_PRIOR = 1.5;
 
 /** What is expected of one weighted measure; arrays by days ahead, 0 = today. */
@@ -106,10 +98,7 @@ export function fitMeasure(season: Season, { measure, weights }: WeightedMeasure
     )
     .concat(planned.map(({ amount }) => amount))
     .filter((size) => size > 0);
-  const occasion =
-    sizes.length > 0
-      ? sizes.reduce((sum, size) => sum + size, 0) / sizes.length
-      : priorOccasion(measure, weightOf);
+  const { mean: occasion, spread2 } = occasionSize(sizes, measure, weightOf);
   const occasions = fitStream(
     { use: occasionUse, from: 0, until: today, blank: null },
     table,
@@ -130,7 +119,7 @@ export function fitMeasure(season: Season, { measure, weights }: WeightedMeasure
           )
         : new Float64Array(HORIZON_DAYS + 1),
     occasion,
-    occasionSpread2: spread2(sizes, occasion),
+    occasionSpread2: spread2,
     dispersion: dispersionOf(everydayStream, everyday, meter, firstDay),
     weeksSeen: everyday.activeDays / 7,
     occasionsSeen: SEEN_PRIOR + (occasion > 0 ? occasions.recentUse / occasion : 0),
@@ -144,19 +133,6 @@ export function fitMeasure(season: Season, { measure, weights }: WeightedMeasure
 function wakes({ asOfDay, laidUpUntil }: Season): number {
   if (laidUpUntil === null) return asOfDay;
   return Math.min(laidUpUntil + 1, asOfDay + HORIZON_DAYS);
-}
-
-function priorOccasion(measure: AmountMeasure, weightOf: (useClass: UseClass) => number): number {
-  const onRoadToo = measure === 'km' || measure === 'hours';
-  if (onRoadToo && weightOf('road') > 0) return 0;
-  const { useClass, amount } = PRIOR_OCCASION[measure];
-  return amount * weightOf(useClass);
-}
-
-function spread2(sizes: readonly number[], mean: number): number {
-  if (mean <= 0) return 0;
-  const squares = sizes.reduce((sum, size) => sum + (size / mean - 1) ** 2, 0);
-  return (SIZE_PRIOR.weight * SIZE_PRIOR.spread2 + squares) / (SIZE_PRIOR.weight + sizes.length);
 }
 
 function blankDays(meter: MeterDays | null, firstDay: number, today: number): Uint8Array | null {
@@ -188,35 +164,4 @@ function unreadBy(
       expected += everyday.rate(at) - (logged[at] ?? 0);
     return Math.max(0, expected);
   };
-}
-
-/**
- * Variance of everyday use per unit of its mean (quasi-Poisson), from blocks of 28 days or more that end at
- * readings, or of 28 days where the log alone tells; shrunk to a squared relative spread of 0.49 a block.
- */
-function dispersionOf(
-  { use, from, until }: Stream,
-  fit: Fit,
-  meter: MeterDays | null,
-  firstDay: number,
-): number {
-  const { longRun } = fit;
-  let squares = 0;
-  let blocks = 0;
-  let start = from;
-  const close = (end: number) => {
-    if (end - start < BLOCK_DAYS) return;
-    const expected = longRun * fit.seasonalDays(start, end);
-    let seen = 0;
-    for (let at = start + 1; at <= end; at += 1) seen += use[at] as number;
-    if (expected > 0) {
-      squares += (seen - expected) ** 2 / expected;
-      blocks += 1;
-    }
-    start = end;
-  };
-  if (meter === null) for (let end = from + BLOCK_DAYS; end <= until; end += BLOCK_DAYS) close(end);
-  else for (const day of meter.readings) close(day - firstDay);
-  const prior = BLOCK_PRIOR.weight * BLOCK_PRIOR.spread2 * BLOCK_DAYS * longRun;
-  return (prior + squares) / (BLOCK_PRIOR.weight + blocks);
 }

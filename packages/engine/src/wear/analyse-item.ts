@@ -1,7 +1,7 @@
 import { formatDay } from '../calendar/day-number.ts';
 import { notOnRecordAt, projectToEvent } from '../forecast/at-event.ts';
 import { forecastItem } from '../forecast/forecast-item.ts';
-import type { Forecasts, JudgedItem } from '../forecast/limit-chance.ts';
+import type { Forecasts, JudgedItem } from '../forecast/forecasts.ts';
 import type { PlannedOccasion } from '../forecast/planned-occasions.ts';
 import type { CaseItem, CaseLimit } from '../history/case.ts';
 import { accrue } from './accrue.ts';

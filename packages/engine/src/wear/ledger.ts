@@ -1,4 +1,4 @@
-import { type Forecasts, forecastsOf } from '../forecast/limit-chance.ts';
+import { type Forecasts, forecastsOf } from '../forecast/forecasts.ts';
 import type { PlannedOccasion } from '../forecast/planned-occasions.ts';
 import { seasonOf } from '../forecast/season.ts';
 import type { History } from '../history/build-history.ts';
