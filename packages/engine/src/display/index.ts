@@ -5,6 +5,7 @@ export * from './due-line.ts';
 export * from './due-words.ts';
 export * from './entry-line.ts';
 export * from './flag-sentence.ts';
+export * from './forecast-sentence.ts';
 export * from './format-day.ts';
 export * from './format-number.ts';
 export * from './format-quantity.ts';
