@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { Limit } from '../log/item.ts';
 import type {
   AmountLimitResult,
   CalendarLimitResult,
@@ -54,11 +55,11 @@ const result = (limit: LimitResult, more: Partial<ItemResult>): ItemResult => ({
   ...more,
 });
 const isAmount = (limit: LimitResult): limit is AmountLimitResult => 'accrued' in limit;
-const about = {
-  unit: 'km',
-  asOf,
-  item: { name: 'Engine oil', limits: [{ measure: 'km', value: 10_000, unit: 'km' }] },
-} as const;
+const inUnit = (value: number, unit: 'km' | 'mi') => {
+  const limits: Limit[] = [{ measure: 'km', value, unit }];
+  return { unit: 'km' as const, asOf, item: { name: 'Engine oil', limits } };
+};
+const about = inUnit(10_000, 'km');
 const said = (limit: LimitResult, more: Partial<ItemResult> = {}) =>
   forecastSentence(result(limit, more), about);
 const REACHED = 'half the time you reach the limit by 20 June, one time in ten by 21 May.';
@@ -105,11 +106,8 @@ test.each([
 });
 
 test('forecastSentence() speaks in the unit the limit was typed in', () => {
-  const item = { name: 'x', limits: [{ measure: 'km', value: 7_500, unit: 'mi' }] } as const;
   const some = result(km, { expects: expects({ perWeek: 160.9344 }) });
-  expect(forecastSentence(some, { ...about, item: { ...item, limits: [...item.limits] } })).toMatch(
-    /^About 100 mi in an average week/,
-  );
+  expect(forecastSentence(some, inUnit(7_500, 'mi'))).toMatch(/^About 100 mi in an average week/);
 });
 
 test.each([
