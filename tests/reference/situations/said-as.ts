@@ -2,7 +2,7 @@ import { daysBetween } from '@quartermark/engine/calendar';
 
 /** "{20 June ±4}", "{220 ±10}": what may be off by so much, a day or a figure. */
 const MARKER = /\{([^}]+?) ±([\d.]+)\}/g;
-const ANYTHING = '(\\d[^,;.]*?(?:\\.\\d+)?)';
+const DAY_OR_FIGURE = '(\\d{1,2} [A-Z][a-z]+(?: \\d{4})?|\\d[\\d,]*(?:\\.\\d+)?)';
 const MONTHS =
   'January February March April May June July August September October November December'.split(
     ' ',
@@ -34,7 +34,7 @@ export function wrongWith(said: string, written: string, year: string): string |
     .split(MARKER)
     .filter((_, at) => at % 3 === 0)
     .map((text) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-  const found = new RegExp(`^${escaped.join(ANYTHING)}$`).exec(said);
+  const found = new RegExp(`^${escaped.join(DAY_OR_FIGURE)}$`).exec(said);
   if (!found) return `"${said}" is not "${written}"`;
   const wrong = markers.flatMap(([, wanted = '', most = ''], at) => {
     const one = found[at + 1] ?? '';

@@ -77,6 +77,13 @@ test('forecastSentence() tells average week, lay-up, events and when that reache
   );
 });
 
+test('forecastSentence() does not take an assumed end of a lay-up for one that was said', () => {
+  const some = result(km, { expects: expects({ laidUpUntil: '2026-04-14' }) });
+  expect(forecastSentence(some, { ...about, openLayUp: true })).toBe(
+    `Laid up, taken to last until 14 April; ${REACHED}`,
+  );
+});
+
 test('forecastSentence() leaves out what is nothing', () => {
   expect(said(km, { expects: expects({ perWeek: 41 }) })).toBe(
     `About 41 km in an average week at this time of year (recent weeks weigh most); ${REACHED}`,
@@ -155,7 +162,7 @@ test('forecastSentence() is silent where there is nothing to be forecast', () =>
   const { dueDate: _, ...none } = result(km, {});
   expect(forecastSentence(none, about)).toBeNull();
   expect(said(km, { state: 'overdue' })).toBeNull();
-  expect(said(km, { reasonCode: 'noBaseline', state: 'unknown' })).toBeNull();
+  expect(said(km, { reasonCode: 'lowerBound', state: 'unknown' })).toBeNull();
   expect(said(km, { reasonCode: 'doneOnce' })).toBeNull();
 });
 

@@ -22,6 +22,8 @@ type About = {
   unit: DistanceUnit;
   /** civil date of the analysis */
   asOf: string;
+  /** the car is in a lay-up of which nobody said when it ends; the forecast takes five months */
+  openLayUp?: boolean;
 };
 
 /** Below that a count or an amount is nothing a person would plan with. */
@@ -57,6 +59,11 @@ function outings(expects: Expectation, unit: DistanceUnit): string | null {
   return `${both}, of some ${each} each`;
 }
 
+function layUp(until: string, about: About): string {
+  const day = dayAhead(until, about);
+  return about.openLayUp ? `laid up, taken to last until ${day}` : `laid up until ${day}`;
+}
+
 function ending({ p10, p50 }: DueDates, what: string, { asOf }: About): string {
   const day = (date: string) => dayAhead(date, { asOf });
   const end = horizonMonth(asOf);
@@ -77,7 +84,7 @@ function amountSentence(expects: Expectation, due: DueDates, about: About, hard:
   const unit = typed?.measure === 'km' ? typed.unit : about.unit;
   const parts = [
     week(expects, unit),
-    expects.laidUpUntil && `laid up until ${dayAhead(expects.laidUpUntil, about)}`,
+    expects.laidUpUntil && layUp(expects.laidUpUntil, about),
     outings(expects, unit),
   ].filter((part) => typeof part === 'string');
   const end = ending(due, hard ? 'the limit for hard use' : 'the limit', about);
@@ -106,8 +113,8 @@ function calendarSentence(limit: CalendarLimitResult, due: DueDates, about: Abou
 /**
  * Why an item is expected to fall due when it is: what is driven on average at this time of year, what
  * lay-up and events do to it, and when that reaches the limit that runs out first. What is nothing is
- * left out. Null where there is no forecast, and where nothing is left to be forecast (overdue, not on
- * record, done once).
+ * left out. Null where there is no forecast, where nothing is left to be forecast (overdue, done once), and
+ * where too little is on record: use that is missing would come on top.
  *
  * @example forecastSentence(result, { item: oil, unit: 'km', asOf: '2026-01-10' })
  * // "About 120 km in an average week at this time of year (recent weeks weigh most), laid up until 25
@@ -116,9 +123,9 @@ function calendarSentence(limit: CalendarLimitResult, due: DueDates, about: Abou
  */
 export function forecastSentence(result: ItemResult, about: About): string | null {
   const { dueDate, expects, state, reasonCode } = result;
-  if (dueDate === undefined || state === 'overdue') return null;
-  if (reasonCode === 'noBaseline' || reasonCode === 'doneOnce') return null;
-  const limit = limitToSpeakOf({ ...result, reasonCode: null });
+  if (dueDate === undefined || state === 'overdue' || state === 'unknown') return null;
+  if (reasonCode === 'doneOnce') return null;
+  const limit = limitToSpeakOf(result);
   if (limit === null) return null;
   if (!isAmountLimit(limit)) return calendarSentence(limit, dueDate, about);
   return expects ? amountSentence(expects, dueDate, about, limit.severe) : null;

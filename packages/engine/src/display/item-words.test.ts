@@ -204,10 +204,19 @@ test('itemWords() says how far the forecast looks where it finds no day', () => 
 
 test('itemWords() asks for a reading where the limit is more likely passed than not', () => {
   const more = { ...days('2026-06-01'), probablyOverdue: true };
-  expect(told('dueSoon', [amount({})], more)).toBe(
+  const passed = amount({ due: more.dueDate });
+  expect(told('dueSoon', [passed], more)).toBe(
     'Due soon, reading needed | more likely than not past its limit by now: read the odometer',
   );
-  expect(told('dueSoon', [amount({})], more, true)).toMatch(/^Before it wakes, reading needed/);
+  expect(told('dueSoon', [passed], more, true)).toMatch(/^Before it wakes, reading needed/);
+});
+
+test('itemWords() asks for no reading on the last day of twelve months', () => {
+  const more = { ...days('2026-06-01'), binding: 'months', probablyOverdue: true };
+  const lastDay = calendar({ dueDate: '2026-06-01', remainingDays: 0, due: more.dueDate });
+  expect(told('dueSoon', [lastDay, amount({ due: days('2026-10-03').dueDate })], more)).toBe(
+    'Due soon | 12 months are up on 1 June 2026',
+  );
 });
 
 test('itemWords() speaks of what the forecast says runs out first, not of what is used the furthest', () => {

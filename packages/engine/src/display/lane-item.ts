@@ -36,12 +36,15 @@ export function laneItem(result: ItemResult, item: ItemFacts | undefined): LaneI
 }
 
 /** Days that lie ahead: what is overdue has none, and what is not known may have passed already. */
-function forecastOf({
-  state,
-  dueDate,
-  probablyOverdue,
-}: ItemResult): Pick<LaneItem, 'likely' | 'early' | 'readingNeeded'> {
+function forecastOf(result: ItemResult): Pick<LaneItem, 'likely' | 'early' | 'readingNeeded'> {
+  const { state, dueDate } = result;
   if (dueDate === undefined || state === 'overdue' || state === 'unknown') return {};
   const { p50: likely, p10: early } = dueDate;
-  return { likely, early, ...(probablyOverdue === true && { readingNeeded: true }) };
+  return { likely, early, ...(readingHelps(result) && { readingNeeded: true }) };
+}
+
+/** On the last day of twelve months no reading tells more: only an amount is asked for. */
+function readingHelps({ probablyOverdue, dueDate, limits }: ItemResult): boolean {
+  if (probablyOverdue !== true) return false;
+  return limits.some((limit) => isAmountLimit(limit) && limit.due?.p50 === dueDate?.p50);
 }

@@ -239,9 +239,13 @@ test('laneOf() carries odometer, level and lay-up without what a list does not s
 });
 
 const bytes = (value: unknown) => new TextEncoder().encode(JSON.stringify(value)).length;
+const passed = (fraction: number): LimitResult => {
+  const dates = due('2026-06-06', '2026-06-10').dueDate;
+  return { ...km(fraction, false), due: dates } as LimitResult;
+};
 const crowd = (name: string, id: (index: number) => string) => {
   const items = Array.from({ length: 60 }, (_, index) =>
-    item(id(index), 'dueSoon', [km(Math.PI / (index + 4), false)], {
+    item(id(index), 'dueSoon', [passed(Math.PI / (index + 4))], {
       ...due('2026-06-06', '2026-06-10'),
       probablyOverdue: true,
     }),
