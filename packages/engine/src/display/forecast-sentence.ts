@@ -95,7 +95,7 @@ function amountSentence(expects: Expectation, due: DueDates, about: About, hard:
 function upOn({ measure, limit }: CalendarLimitResult, day: string): string {
   if (measure === 'date') return `The label says ${day}`;
   const length = formatCount(Number(limit), measure === 'days' ? 'day' : 'month');
-  return `${length} ${/^1 /.test(length) ? 'is' : 'are'} up on ${day}`;
+  return `${length} ${length.startsWith('1 ') ? 'is' : 'are'} up on ${day}`;
 }
 
 function calendarSentence(limit: CalendarLimitResult, due: DueDates, about: About): string {
