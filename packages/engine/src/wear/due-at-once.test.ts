@@ -70,4 +70,13 @@ describe('overrule() by the order of the log', () => {
     expect(judge([soft, change], { role: 'engineOil' })?.reasonCode).toBe(null);
     expect(judge([soft, change])?.reasonCode).toBe('trigger');
   });
+
+  test('overrule() dates an item by what happened, not by what its limits forecast', () => {
+    const at = (day: string | null) => ({ p10: day, p50: day, p90: day });
+    expect(judge([done(), soft])).toMatchObject({
+      dueDate: at('2026-06-10'),
+      pDueWithinLead: 1,
+    });
+    expect(judge([done()], { once: true })?.dueDate).toEqual(at(null));
+  });
 });

@@ -30,13 +30,37 @@ export function overrule(
       reasonCode: 'trigger',
       reason: TRIGGERED,
       trigger: { entry, on: mark.entry.date, code },
+      ...dueOn(judged, mark.entry.date),
     };
   }
   if (isAsked(item, ledger, service))
-    return { ...judged, state: 'overdue', reasonCode: 'asked', reason: ASKED };
+    return {
+      ...judged,
+      state: 'overdue',
+      reasonCode: 'asked',
+      reason: ASKED,
+      ...dueOn(judged, item.dueSince ?? null),
+    };
   if (item.once && isDone(ledger, service))
-    return { ...judged, state: 'fine', reasonCode: 'doneOnce', reason: DONE_ONCE };
+    return {
+      ...judged,
+      state: 'fine',
+      reasonCode: 'doneOnce',
+      reason: DONE_ONCE,
+      ...dueOn(judged, null),
+    };
   return judged;
+}
+
+/** What its limits forecast no longer matters: it is due since that day, or never again. */
+function dueOn(judged: ItemResult, on: string | null): Partial<ItemResult> {
+  if (judged.dueDate === undefined) return {};
+  return {
+    dueDate: { p10: on, p50: on, p90: on },
+    pDueWithinLead: on === null ? 0 : 1,
+    probablyOverdue: false,
+    expects: null,
+  };
 }
 
 /** A service of the log finishes a one-off: neither a starting point does, nor the day a part was new. */
