@@ -1,13 +1,11 @@
 import { gammaTail } from './gamma-tail.ts';
 import type { MeasureFit } from './measure-fit.ts';
+import { overCounts } from './over-counts.ts';
 import { type Outcome, PLANNED_VARIANCE, whichTakePlace } from './which-take-place.ts';
 
 const DAYS_PER_YEAR = 365.25;
 /** Uncertainty of a level: a part that stays, a part that grows by the year, and one that sinks with use seen. */
 const LEVEL_SPREAD = { fixed: 0.05, perYear: 0.06, perWeekSeen: 1.2, weeks: 4 };
-const LOST_MASS = 1e-6;
-const CERTAIN = 1 - 1e-9;
-const COUNT_MAX = 2000;
 const NO_OCCASIONS = 1e-12;
 const NO_SPREAD = 1e-9;
 
@@ -130,23 +128,6 @@ export function chanceReached(
         : overCounts(unplanned, rateSpread2, tailOf));
   }
   return Math.min(1, Math.max(0, total));
-}
-
-/** Sum over a negative binomial count with that mean and variance mean + spread2 mean^2. */
-function overCounts(mean: number, spread2: number, tailOf: (count: number) => number): number {
-  const product = mean * spread2;
-  const ratio = product / (1 + product);
-  let probability = Math.exp(-Math.log1p(product) / spread2);
-  let mass = 0;
-  let total = 0;
-  for (let count = 0; ; count += 1) {
-    const reached = tailOf(count);
-    mass += probability;
-    total += probability * reached;
-    if (mass > 1 - LOST_MASS || reached > CERTAIN || count >= COUNT_MAX)
-      return total + Math.max(0, 1 - mass) * reached;
-    probability *= ((count + 1 / spread2) / (count + 1)) * ratio;
-  }
 }
 
 function tail(mean: number, variance: number, amount: number): number {
