@@ -5,8 +5,11 @@ import {
   book,
   type EntryDraft,
   entry as entrySchema,
+  eventInput,
   gear,
   item,
+  plannedEventOf,
+  plannedStorage,
 } from '@quartermark/engine/log';
 import type { SeedCar, SeedGarage, SeedGear, SeedStep } from './seed-garage.ts';
 
@@ -48,18 +51,35 @@ function layUpsOf(entries: readonly Kept[]) {
 }
 
 /** One invented car's book as a `log/1` file would hold it, for the engine to read. */
-export function bookOf({ garage, gearEntries }: SeedGarage, car: SeedCar, asOf: string): Book {
+export function bookOf(seed: SeedGarage, car: SeedCar, asOf: string): Book {
+  const { garage, gearEntries, events, plannedLayUps, orders } = seed;
   const own = settle(car.key, car.entries);
   const ofGear = settle('gear', gearEntries, own.length);
   const entries = [...own, ...ofGear.filter(({ entry }) => entry.car === car.id)];
+  const recorded = layUpsOf(entries);
+  const ordered = orders
+    .filter(({ itemId }) => car.items.some(({ id }) => id === itemId))
+    .map(({ id, itemId, order }) => ({ id, item: itemId, ...order }));
   return book.parse({
     format: 'log/1',
     asOf,
     garage: { zone: garage.zone },
     car: { id: car.id, ...car.car, hemisphere: garage.hemisphere },
     items: car.items.map(({ id, item }) => ({ id, ...item })),
-    layUps: layUpsOf(entries),
-    planned: [],
+    layUps: [
+      ...recorded,
+      ...plannedStorage(
+        plannedLayUps
+          .filter(({ carId }) => carId === car.id)
+          .map(({ id, layUp }) => ({ id, ...layUp })),
+        recorded,
+        asOf,
+      ),
+    ],
+    planned: events.flatMap(
+      ({ id, event }) => plannedEventOf(id, eventInput.parse(event), car.id) ?? [],
+    ),
+    ...(ordered.length > 0 && { orders: ordered }),
     entries: entries.map(({ entry, ...recorded }) => ({ ...entry, ...recorded })),
   });
 }

@@ -8,6 +8,8 @@ import {
   gearInput,
   itemInput,
   odometerProblem,
+  orderInput,
+  plannedLayUp,
   readingsAround,
   specSheet,
 } from '@quartermark/engine/log';
@@ -156,7 +158,7 @@ describe('demoGarage()', () => {
   });
 
   test('demoGarage() speaks in its own book only of what the garage has, and dates nothing ahead', () => {
-    const { gear, gearEntries, events, specs } = demoGarage('2026-06-15');
+    const { gear, gearEntries, events, orders, specs } = demoGarage('2026-06-15');
     const pieces = new Set(gear.map(({ id }) => id));
     const ids = gear.flatMap(({ id, items }) => [id, ...items.map((item) => item.id)]);
     expect(new Set(ids).size).toBe(ids.length);
@@ -174,6 +176,13 @@ describe('demoGarage()', () => {
     for (const { event } of events)
       for (const id of eventInput.parse(event).cars)
         expect(cars.map((car) => car.id)).toContain(id);
+    const items = cars.flatMap((car) => car.items.map(({ id }) => id));
+    for (const { itemId, order } of orders) {
+      expect(items).toContain(itemId);
+      const { on, arrived = on } = orderInput.parse(order);
+      expect(on.localeCompare('2026-06-15')).toBeLessThan(0);
+      expect(arrived.localeCompare('2026-06-15')).toBeLessThan(0);
+    }
     for (const { carId, sheet } of specs) {
       specSheet.parse(sheet);
       expect(cars.map(({ id }) => id)).toContain(carId);
@@ -183,6 +192,18 @@ describe('demoGarage()', () => {
     expect(
       gear.filter((piece) => 'sort' in piece.gear && piece.gear.sort === 'tyreSet'),
     ).toHaveLength(3);
+  });
+
+  test('demoGarage() plans the lay-ups of the winter that comes next, whatever the day', () => {
+    for (const day of [...DAYS, '2026-10-31', '2026-11-01', '2026-12-20']) {
+      const { plannedLayUps } = demoGarage(day);
+      expect(plannedLayUps).toHaveLength(2);
+      for (const { carId, layUp } of plannedLayUps) {
+        expect(cars.map(({ id }) => id)).toContain(carId);
+        expect(plannedLayUp.parse(layUp).start.localeCompare(day)).toBe(1);
+        expect(layUp.start.localeCompare(addDays(day, 380))).toBe(-1);
+      }
+    }
   });
 
   test('demoGarage() names only people, places and products of its own invention', () => {

@@ -1,4 +1,4 @@
-import { clubCalendar } from './calendar.ts';
+import { clubCalendar, clubWinter } from './calendar.ts';
 import { autocrossHatch } from './cars/autocross-hatch.ts';
 import { boughtUsed } from './cars/bought-used.ts';
 import { circuitCar } from './cars/circuit-car.ts';
@@ -10,6 +10,7 @@ import { towCar } from './cars/tow-car.ts';
 import { CLUB } from './club.ts';
 import { clubGear } from './gear.ts';
 import { gearLog } from './gear-log.ts';
+import { clubOrders } from './orders.ts';
 import type { SeedGarage } from './seed-garage.ts';
 import { specSheets } from './spec-sheets.ts';
 
@@ -45,6 +46,8 @@ export function demoGarage(day: string): SeedGarage {
     gear: clubGear(day),
     gearEntries: gearLog(day),
     events: clubCalendar(day),
+    plannedLayUps: clubWinter(day),
+    orders: clubOrders(day),
     specs: specSheets,
   };
 }

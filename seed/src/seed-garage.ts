@@ -4,6 +4,8 @@ import type {
   EventDraft,
   GearDraft,
   ItemDraft,
+  OrderDraft,
+  PlannedLayUp,
   SpecSheet,
 } from '@quartermark/engine/log';
 
@@ -21,6 +23,8 @@ export type SeedGarage = {
   /** entries about gear, each with its own car or none, in the order in which they were recorded */
   gearEntries: SeedStep[];
   events: { id: string; event: EventDraft }[];
+  plannedLayUps: { id: string; carId: string; layUp: PlannedLayUp }[];
+  orders: { id: string; itemId: string; order: OrderDraft }[];
   specs: { carId: string; sheet: SpecSheet }[];
 };
 

@@ -13,6 +13,8 @@ const theirs = {
   entryId: randomUUID(),
   gearId: randomUUID(),
   eventId: randomUUID(),
+  layUpId: randomUUID(),
+  orderId: randomUUID(),
 };
 
 beforeAll(async () => {
@@ -24,6 +26,10 @@ beforeAll(async () => {
   const { gearId, eventId } = theirs;
   await at.me.gear.add({ ...command(at.garageId), gearId, gear });
   await at.me.event.add({ ...command(at.garageId), eventId, event });
+  const { layUpId, orderId } = theirs;
+  const plan = { ...command(at.garageId), carId: at.carId, layUpId, layUp };
+  await at.me.plannedLayUp.add(plan);
+  await at.me.order.add({ ...command(at.garageId), itemId, orderId, order });
   const email = 'stranger@elsewhere.example';
   await signUpMember(at, { email });
   stranger = at.caller(cookieOf(await at.post('/sign-in/email', { email, password: PASSWORD })));
@@ -57,6 +63,8 @@ const note = (car: string, id: string = randomUUID()) => ({
 });
 const gear = { kind: 'person' as const, name: 'Somebody' };
 const event = { name: 'Meet', sort: 'meet' as const, start: '2026-07-01' };
+const layUp = { start: '2026-11-01' };
+const order = { on: '2026-06-03' };
 const settings = { name: 'x', zone: 'Europe/Oslo', distanceUnit: 'km', volumeUnit: 'l' } as const;
 
 /** Every procedure that takes an id of a garage. */
@@ -101,6 +109,18 @@ const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
   'event.remove': ({ garageId, eventId }) =>
     stranger.event.remove({ ...command(garageId), eventId, baseRevision: 1 }),
   'due.list': ({ garageId, carId }) => stranger.due.list({ garageId, filter: { carId } }),
+  'plannedLayUp.add': ({ garageId, carId }) =>
+    stranger.plannedLayUp.add({ ...command(garageId), carId, layUpId: randomUUID(), layUp }),
+  'plannedLayUp.change': ({ garageId, layUpId }) =>
+    stranger.plannedLayUp.change({ ...command(garageId), layUpId, baseRevision: 1, layUp }),
+  'plannedLayUp.remove': ({ garageId, layUpId }) =>
+    stranger.plannedLayUp.remove({ ...command(garageId), layUpId, baseRevision: 1 }),
+  'order.add': ({ garageId, itemId }) =>
+    stranger.order.add({ ...command(garageId), itemId, orderId: randomUUID(), order }),
+  'order.change': ({ garageId, orderId }) =>
+    stranger.order.change({ ...command(garageId), orderId, baseRevision: 1, order }),
+  'order.remove': ({ garageId, orderId }) =>
+    stranger.order.remove({ ...command(garageId), orderId, baseRevision: 1 }),
   'finding.open': ({ garageId }) => stranger.finding.open({ garageId }),
   'people.names': ({ garageId }) => stranger.people.names({ garageId }),
   'spec.view': ({ garageId, carId }) => stranger.spec.view({ garageId, carId }),
@@ -137,6 +157,8 @@ const nowhere = (): Ids => ({
   entryId: randomUUID(),
   gearId: randomUUID(),
   eventId: randomUUID(),
+  layUpId: randomUUID(),
+  orderId: randomUUID(),
 });
 
 test.each(Object.keys(askings))(
@@ -251,6 +273,16 @@ test('the same ids can be used in two garages, and neither learns of the other',
   const { gearId, eventId } = theirs;
   await stranger.gear.add({ ...command(garageId), gearId, gear: { ...gear, name: 'Twin' } });
   await stranger.event.add({ ...command(garageId), eventId, event: { ...event, name: 'Twin' } });
+  const { itemId, layUpId, orderId } = theirs;
+  const early = { start: '2026-10-01' };
+  await stranger.plannedLayUp.add({
+    ...command(garageId),
+    carId: at.carId,
+    layUpId,
+    layUp: early,
+  });
+  const twin = { on: '2026-06-01', what: 'Twin' };
+  await stranger.order.add({ ...command(garageId), itemId, orderId, order: twin });
   await stranger.spec.change({
     ...command(garageId),
     carId: at.carId,
@@ -265,6 +297,9 @@ test('the same ids can be used in two garages, and neither learns of the other',
   expect((await at.me.gear.list(here)).rows.map((row) => row.gear.name)).toEqual(['Somebody']);
   expect((await at.me.event.list(here)).events.map((row) => row.event.name)).toEqual(['Meet']);
   expect((await at.me.spec.view({ ...here, carId: at.carId })).revision).toBe(0);
+  const view = await at.me.car.view({ ...here, carId: at.carId });
+  expect(view.plannedLayUps.map((row) => row.layUp)).toEqual([layUp]);
+  expect(view.orders.map((row) => row.order)).toEqual([order]);
   const mine = await at.me.entry.one({ garageId: at.garageId, entryId: theirs.entryId });
   expect(mine.entry.note).toBe('Private.');
 });

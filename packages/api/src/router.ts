@@ -30,7 +30,13 @@ import { addManyItems, addManyItemsInput } from './item/add-many.ts';
 import { changeItem, changeItemInput } from './item/change.ts';
 import { removeItem, removeItemInput } from './item/remove.ts';
 import { liveChanges, liveChangesInput } from './live/changes.ts';
+import { addOrder, addOrderInput } from './order/add.ts';
+import { changeOrder, changeOrderInput } from './order/change.ts';
+import { removeOrder, removeOrderInput } from './order/remove.ts';
 import { peopleNames, peopleNamesInput } from './people/names.ts';
+import { addPlannedLayUp, addPlannedLayUpInput } from './planned-lay-up/add.ts';
+import { changePlannedLayUp, changePlannedLayUpInput } from './planned-lay-up/change.ts';
+import { removePlannedLayUp, removePlannedLayUpInput } from './planned-lay-up/remove.ts';
 import { pocketSheet } from './pocket/sheet.ts';
 import { setupState } from './setup/state.ts';
 import { changeSpec, changeSpecInput } from './spec/change.ts';
@@ -118,6 +124,28 @@ export const appRouter = router({
     list: procedure
       .input(asked(dueListInput))
       .query(({ ctx, input }) => listDue(ctx.world, ctx.asker, input)),
+  }),
+  plannedLayUp: router({
+    add: procedure
+      .input(asked(addPlannedLayUpInput))
+      .mutation(({ ctx, input }) => addPlannedLayUp(ctx.world, ctx.asker, input)),
+    change: procedure
+      .input(asked(changePlannedLayUpInput))
+      .mutation(({ ctx, input }) => changePlannedLayUp(ctx.world, ctx.asker, input)),
+    remove: procedure
+      .input(asked(removePlannedLayUpInput))
+      .mutation(({ ctx, input }) => removePlannedLayUp(ctx.world, ctx.asker, input)),
+  }),
+  order: router({
+    add: procedure
+      .input(asked(addOrderInput))
+      .mutation(({ ctx, input }) => addOrder(ctx.world, ctx.asker, input)),
+    change: procedure
+      .input(asked(changeOrderInput))
+      .mutation(({ ctx, input }) => changeOrder(ctx.world, ctx.asker, input)),
+    remove: procedure
+      .input(asked(removeOrderInput))
+      .mutation(({ ctx, input }) => removeOrder(ctx.world, ctx.asker, input)),
   }),
   finding: router({
     open: procedure

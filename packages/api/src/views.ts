@@ -8,6 +8,8 @@ import type {
   GearInput,
   ItemInput,
   LayUpWindow,
+  OrderInput,
+  PlannedLayUp,
   SpecSheet,
 } from '@quartermark/engine/log';
 import type { CarStatus, OpenFinding, OpenIncident } from '@quartermark/engine/matters';
@@ -59,6 +61,17 @@ export type OverviewPage = {
 
 export type ItemView = { id: string; revision: number; position: number; item: ItemInput };
 
+/** Parts that were ordered for an item. */
+export type OrderView = { orderId: string; itemId: string; order: OrderInput; revision: number };
+
+/** A lay-up that is meant to come; those that happened are `LayUpWindow`s. */
+export type PlannedLayUpView = {
+  layUpId: string;
+  carId: string;
+  layUp: PlannedLayUp;
+  revision: number;
+};
+
 export type CarView = {
   garage: GarageView;
   carId: string;
@@ -66,6 +79,10 @@ export type CarView = {
   revision: number;
   items: ItemView[];
   layUps: LayUpWindow[];
+  /** planned ones that have not ended more than 30 days ago, by their first day */
+  plannedLayUps: PlannedLayUpView[];
+  /** of all its items */
+  orders: OrderView[];
   version: number;
   wantedVersion: number;
   computedAt: string | null;
@@ -85,6 +102,8 @@ export type GearRow = {
   gear: GearInput;
   revision: number;
   items: ItemView[];
+  /** of all its items */
+  orders: OrderView[];
   /** worked out when asked; null where a book it rests on cannot be read */
   analysis: GearAnalysis['analysis'] | null;
   /** components alone */
@@ -105,6 +124,8 @@ export type EventView = { eventId: string; event: EventInput; revision: number }
 export type EventList = {
   garage: GarageView;
   events: EventView[];
+  /** planned ones that have not ended more than 30 days ago, by their first day */
+  plannedLayUps: PlannedLayUpView[];
   /** names of the cars that are spoken of */
   cars: Record<string, string>;
 };

@@ -6,17 +6,23 @@ import {
   listGearOnceOn,
   listItems,
   listLayUps,
+  listOrders,
+  listPlannedLayUps,
   readGarage,
   type Tx,
 } from '@quartermark/db';
+import { addDays } from '@quartermark/engine/calendar';
 import { z } from 'zod';
 import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
+import { PAST_DAYS } from '../event/list.ts';
 import { failureViewOf } from '../failure-view-of.ts';
 import { garageViewOf } from '../garage/view-of.ts';
 import { gearRows } from '../gear/gear-rows.ts';
 import { fittedOn } from '../gear/windows-of.ts';
 import { itemViewOf } from '../item/view-of.ts';
+import { orderViewOf } from '../order/view-of.ts';
+import { plannedLayUpViewOf } from '../planned-lay-up/view-of.ts';
 import { notFoundHere } from '../refused.ts';
 import type { CarView, GarageView, GearRow } from '../views.ts';
 import type { Asker, World } from '../world.ts';
@@ -63,10 +69,12 @@ export async function carViewOf(
 ): Promise<CarView | null> {
   const garageId = garage.id;
   // sent down one connection without waiting in between
-  const [found, items, layUps, people, parts] = await Promise.all([
+  const [found, items, layUps, plans, orders, people, parts] = await Promise.all([
     carWithSnapshot(tx, garageId, carId),
     listItems(tx, garageId, { carId }),
     listLayUps(tx, garageId, carId),
+    listPlannedLayUps(tx, garageId, addDays(garage.today, -PAST_DAYS), carId),
+    listOrders(tx, garageId, { carId }),
     driverNames(tx, garageId, carId, PEOPLE_MAX),
     gear,
   ]);
@@ -83,6 +91,8 @@ export async function carViewOf(
       start: startOn,
       ...(endOn === null ? {} : { end: endOn }),
     })),
+    plannedLayUps: plans.map(plannedLayUpViewOf),
+    orders: orders.map(orderViewOf),
     version: snapshot?.inputVersion ?? 0,
     wantedVersion: car.inputVersion,
     computedAt: snapshot?.computedAt.toISOString() ?? null,

@@ -1,4 +1,12 @@
-import { carInput, eventInput, gearInput, itemInput, specSheet } from '@quartermark/engine/log';
+import {
+  carInput,
+  eventInput,
+  gearInput,
+  itemInput,
+  orderInput,
+  plannedLayUp,
+  specSheet,
+} from '@quartermark/engine/log';
 import type { SeedGarage, SeedStep } from '@quartermark/seed';
 import { parse } from '../asked.ts';
 import { writeCar } from '../car/add.ts';
@@ -10,6 +18,8 @@ import { writeEntry } from '../entry/write-entry.ts';
 import { writeEvent } from '../event/add.ts';
 import { writeGear } from '../gear/add.ts';
 import { writeItem } from '../item/add.ts';
+import { writeOrder } from '../order/add.ts';
+import { writePlannedLayUp } from '../planned-lay-up/add.ts';
 import { writeSpec } from '../spec/change.ts';
 
 /** Nobody is there to be asked about an invented odometer. */
@@ -17,7 +27,7 @@ const ANSWERS: Answers = { confirmed: ['odometerBackwards', 'orderUnclear'], que
 
 /** Writes an invented garage through the verbs, in the order in which its people recorded it. */
 export async function load(writing: Writing, seed: SeedGarage): Promise<void> {
-  const { cars, gear, gearEntries, events, specs } = seed;
+  const { cars, gear, gearEntries, events, plannedLayUps, orders, specs } = seed;
   for (const piece of gear)
     await writeGear(writing, {
       gearId: piece.id,
@@ -35,6 +45,10 @@ export async function load(writing: Writing, seed: SeedGarage): Promise<void> {
   for (const step of gearEntries) await take(writing, step, revisions);
   for (const { id: eventId, event } of events)
     await writeEvent(writing, { eventId, event: parse(eventInput, event) });
+  for (const { id: layUpId, carId, layUp } of plannedLayUps)
+    await writePlannedLayUp(writing, { carId, layUpId, layUp: parse(plannedLayUp, layUp) });
+  for (const { id: orderId, itemId, order } of orders)
+    await writeOrder(writing, { itemId, orderId, order: parse(orderInput, order) });
   for (const { carId, sheet } of specs) await writeSpec(writing, carId, parse(specSheet, sheet), 0);
 }
 

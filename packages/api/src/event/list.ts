@@ -1,9 +1,10 @@
-import { listEvents, namesOfThings, readGarage } from '@quartermark/db';
+import { listEvents, listPlannedLayUps, namesOfThings, readGarage } from '@quartermark/db';
 import { addDays } from '@quartermark/engine/calendar';
 import { z } from 'zod';
 import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
 import { garageViewOf } from '../garage/view-of.ts';
+import { plannedLayUpViewOf } from '../planned-lay-up/view-of.ts';
 import { notFoundHere } from '../refused.ts';
 import type { EventList } from '../views.ts';
 import type { Asker, World } from '../world.ts';
@@ -11,7 +12,7 @@ import { eventViewOf } from './view-of.ts';
 
 export const eventListInput = z.strictObject({ garageId: id });
 
-/** Events stay on the list for so many days after they ended. */
+/** Events and planned lay-ups stay on the list for so many days after they ended. */
 export const PAST_DAYS = 30;
 
 /** What is on the garage's calendar, by date: what comes, and what was lately. */
@@ -24,9 +25,18 @@ export function eventList(
     const row = await readGarage(tx, garageId);
     if (!row) throw notFoundHere('garage', 'garageId');
     const garage = garageViewOf(row, world.clock.now());
-    const rows = await listEvents(tx, garageId, addDays(garage.today, -PAST_DAYS));
+    const since = addDays(garage.today, -PAST_DAYS);
+    const [rows, plans] = await Promise.all([
+      listEvents(tx, garageId, since),
+      listPlannedLayUps(tx, garageId, since),
+    ]);
     const events = rows.map(eventViewOf);
-    const carIds = events.flatMap(({ event }) => event.cars);
-    return { garage, events, cars: await namesOfThings(tx, garageId, carIds) };
+    const plannedLayUps = plans.map(plannedLayUpViewOf);
+    const carIds = [
+      ...events.flatMap(({ event }) => event.cars),
+      ...plannedLayUps.map(({ carId }) => carId),
+    ];
+    const cars = await namesOfThings(tx, garageId, carIds);
+    return { garage, events, plannedLayUps, cars };
   });
 }

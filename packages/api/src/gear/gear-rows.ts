@@ -5,11 +5,14 @@ import {
   type ItemRow,
   listEntriesOfGear,
   listItemsOfGear,
+  listOrdersOfItems,
+  type OrderRow,
   type Tx,
 } from '@quartermark/db';
 import { analyseGear, type HistoryOf, historiesAt } from '@quartermark/engine/gear';
 import { gearInput, itemInput } from '@quartermark/engine/log';
 import { itemViewOf } from '../item/view-of.ts';
+import { orderViewOf } from '../order/view-of.ts';
 import type { GearRow } from '../views.ts';
 import type { Log } from '../world.ts';
 import { type CarBook, carBooks } from './car-books.ts';
@@ -18,7 +21,12 @@ import { entriesOf, fittedOn } from './windows-of.ts';
 type Asked = { tx: Tx; garage: GarageRow; today: string; log: Log };
 
 /** What a piece's row is made of. */
-type Piece = { record: GearRecord; items: ItemRow[]; entries: EntryRow[] };
+type Piece = {
+  record: GearRecord;
+  items: ItemRow[];
+  orders: OrderRow[];
+  entries: EntryRow[];
+};
 type Known = { books: Map<string, CarBook>; historyOf: HistoryOf };
 
 /**
@@ -38,11 +46,19 @@ export async function gearRows(asked: Asked, records: readonly GearRecord[]): Pr
     listItemsOfGear(tx, garage.id, ids),
     listEntriesOfGear(tx, garage.id, ids),
   ]);
+  const orders = await listOrdersOfItems(
+    tx,
+    garage.id,
+    items.map(({ id }) => id),
+  );
   const books = await carBooks(tx, garage.id, carsOf(entries), today);
   const known: Known = { books, historyOf: historiesAt(today) };
   return records.map((record) => {
     const own = ({ gearId }: { gearId: string | null }) => gearId === record.id;
-    return rowOf(asked, { record, items: items.filter(own), entries: entries.filter(own) }, known);
+    const ownItems = items.filter(own);
+    const ofItems = ({ itemId }: OrderRow) => ownItems.some(({ id }) => id === itemId);
+    const piece = { record, items: ownItems, orders: orders.filter(ofItems) };
+    return rowOf(asked, { ...piece, entries: entries.filter(own) }, known);
   });
 }
 
@@ -52,7 +68,7 @@ function carsOf(entries: readonly EntryRow[]): Set<string> {
 }
 
 function rowOf(asked: Asked, piece: Piece, known: Known): GearRow {
-  const { record, items, entries } = piece;
+  const { record, items, orders, entries } = piece;
   const fitted = record.kind === 'component' ? fittedOn(entries, asked.today) : null;
   return {
     gearId: record.id,
@@ -60,6 +76,7 @@ function rowOf(asked: Asked, piece: Piece, known: Known): GearRow {
     gear: gearInput.safeParse(record.body).data ?? record.body,
     revision: record.revision,
     items: items.map(itemViewOf),
+    orders: orders.map(orderViewOf),
     ...workedOut(asked, piece, known),
     fittedTo: fitted && {
       carId: fitted.car,

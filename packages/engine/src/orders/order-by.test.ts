@@ -80,10 +80,25 @@ test('leadDaysNow() is none while the parts are on the shelf', () => {
   expect(leadDaysNow(12, [here], '2026-06-11')).toBe(12);
 });
 
-test('latestWorkDay() is the earliest likely day, and never a day that has passed', () => {
-  const due = (p10: string | null) => ({ p10, p50: null, p90: null });
-  expect(latestWorkDay(due('2026-07-01'), '2026-06-15')).toBe('2026-07-01');
-  expect(latestWorkDay(due('2026-05-01'), '2026-06-15')).toBe('2026-06-15');
-  expect(latestWorkDay(due(null), '2026-06-15')).toBeNull();
-  expect(latestWorkDay(undefined, '2026-06-15')).toBeNull();
+describe('latestWorkDay()', () => {
+  const due = (p10: string | null) => ({ dueDate: { p10, p50: null, p90: null } });
+  const fine = { state: 'fine', reasonCode: null } as const;
+  const asOf = '2026-06-15';
+
+  test('latestWorkDay() is the earliest likely day, and never a day that has passed', () => {
+    expect(latestWorkDay({ ...fine, ...due('2026-07-01') }, asOf)).toBe('2026-07-01');
+    expect(latestWorkDay({ ...fine, ...due('2026-05-01') }, asOf)).toBe(asOf);
+    expect(latestWorkDay({ ...fine, ...due(null) }, asOf)).toBeNull();
+    expect(latestWorkDay(fine, asOf)).toBeNull();
+  });
+
+  test('latestWorkDay() is today for what is overdue at once, whatever its limits say', () => {
+    const asked = { state: 'overdue', reasonCode: 'trigger' } as const;
+    expect(latestWorkDay({ ...asked, ...due('2026-07-01') }, asOf)).toBe(asOf);
+  });
+
+  test('latestWorkDay() is none for a one-off that has been done', () => {
+    const done = { state: 'fine', reasonCode: 'doneOnce' } as const;
+    expect(latestWorkDay({ ...done, ...due('2026-05-15') }, asOf)).toBeNull();
+  });
 });

@@ -1,6 +1,6 @@
 import { addDays } from '../calendar/add.ts';
 import type { OrderInput } from '../log/order.ts';
-import type { DueDates } from '../wear/result.ts';
+import type { ItemResult } from '../wear/result.ts';
 import { standingOrder } from './standing-order.ts';
 
 /** What there is to say of an item's parts. */
@@ -68,13 +68,18 @@ export function leadDaysNow(
 
 /**
  * The last day on which the work of an item can be done where no event asks for it earlier: the day
- * it could fall due as early as, and never a day that has passed. Null where that is beyond the
- * horizon or no forecast was made.
+ * it could fall due as early as, and never a day that has passed; today for what is overdue. Null
+ * where that is beyond the horizon, no forecast was made, or a one-off has been done.
  *
- * @param due by all limits together
+ * @param result of the item
  * @param asOf civil date
  */
-export function latestWorkDay(due: DueDates | undefined, asOf: string): string | null {
-  const early = due?.p10 ?? null;
+export function latestWorkDay(
+  { state, reasonCode, dueDate }: Pick<ItemResult, 'state' | 'reasonCode' | 'dueDate'>,
+  asOf: string,
+): string | null {
+  if (reasonCode === 'doneOnce') return null;
+  if (state === 'overdue') return asOf;
+  const early = dueDate?.p10 ?? null;
   return early === null || early > asOf ? early : asOf;
 }
