@@ -1,27 +1,14 @@
 import { amountOf, type Contribution } from '../history/contribution.ts';
-import type { Entry } from '../log/entry.ts';
 import type { AmountMeasure } from '../log/item.ts';
-import type { Ledger } from '../wear/ledger.ts';
 import { roundAmount } from '../wear/round-amount.ts';
 import { beddingOf } from './bedding.ts';
 import { readDateCode } from './date-code.ts';
-import type { Fits } from './fit-windows.ts';
-import { type LifeStart, lifeStart } from './life-start.ts';
+import { lifeStart } from './life-start.ts';
 import { measurements, readingsOf } from './measured.ts';
-import type { Merged } from './merge-timelines.ts';
-import { isCovered, type PlacedWindow } from './part-ledger.ts';
-import type { ComponentLife, GearBook, LifeTotal, MeasuredRow } from './result.ts';
-
-/** A gear with all that was worked out of it. */
-export type Part = {
-  book: GearBook;
-  own: readonly Entry[];
-  fits: Fits;
-  windows: readonly PlacedWindow[];
-  merged: Merged;
-  ledger: Ledger;
-  start: LifeStart | null;
-};
+import type { Part } from './part.ts';
+import { isCovered } from './part-ledger.ts';
+import type { ComponentLife, LifeTotal, MeasuredRow } from './result.ts';
+import { componentWear } from './wear-rate/component-wear.ts';
 
 const BEFORE_ALL = Number.NEGATIVE_INFINITY;
 const AFTER_ALL = Number.POSITIVE_INFINITY;
@@ -50,7 +37,8 @@ export function componentLife(part: Part): ComponentLife | null {
       newAt: start?.position ?? null,
     }),
     measured: measuredRows(part),
-    ageFrom: dateCodeOf(part, gear.dateCode),
+    wear: componentWear(part, gear),
+    ...ageOf(part, gear.dateCode),
   };
 }
 
@@ -110,10 +98,16 @@ function measuredRows({ book, own, fits, merged, windows, ledger }: Part): Measu
   });
 }
 
-function dateCodeOf({ own }: Part, ownCode: string | undefined): ComponentLife['ageFrom'] {
+/** By the last measurement that gives a date code, else by its own. */
+function ageOf(
+  { own }: Part,
+  ownCode: string | undefined,
+): Pick<ComponentLife, 'ageFrom' | 'ageUnread'> {
   const measured = measurements(own).findLast(({ dateCode }) => dateCode !== undefined)?.dateCode;
   const code = measured ?? ownCode;
-  if (code === undefined) return null;
+  if (code === undefined) return { ageFrom: null, ageUnread: null };
   const read = readDateCode(code);
-  return 'problem' in read ? null : read;
+  return 'problem' in read
+    ? { ageFrom: null, ageUnread: read.problem }
+    : { ageFrom: read, ageUnread: null };
 }

@@ -3,6 +3,7 @@ import type { Entry } from '../log/entry.ts';
 import type { Gear } from '../log/gear.ts';
 import type { Item } from '../log/item.ts';
 import type { Analysis } from '../wear/result.ts';
+import type { ComponentWear } from './wear-rate/result.ts';
 
 /** What is to be said of one component, piece of equipment or person, and all that it rests on. */
 export type GearBook = {
@@ -72,8 +73,12 @@ export type ComponentLife = {
   bedding: Bedding | null;
   /** in order */
   measured: readonly MeasuredRow[];
+  /** what the measurements of this life say of how fast it wears; null where there are none */
+  wear: ComponentWear | null;
   /** the four-digit date code of a tyre, from the last measurement that gives one, else its own */
   ageFrom: { year: number; week: number } | null;
+  /** why that code tells no age, in words that say how to mend it; null where it does or there is none */
+  ageUnread: string | null;
 };
 
 export type MeasuredReading = {

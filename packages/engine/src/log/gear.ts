@@ -25,6 +25,9 @@ export const EQUIPMENT_SORTS = [
 ] as const;
 export type EquipmentSort = (typeof EQUIPMENT_SORTS)[number];
 
+export const ROAD_LAWS = ['eu', 'us', 'none'] as const;
+export type RoadLaw = (typeof ROAD_LAWS)[number];
+
 const gearCommon = { name: shortText, remarks: z.string().trim().max(2000).optional() } as const;
 
 /** A part with a life of its own: `fit` entries say on which car it was from when to when. */
@@ -39,6 +42,12 @@ export const component = z.strictObject({
   dateCode: shortText.optional(),
   /** the owner's own least tread or pad; legal floors stand beside it */
   leastDepth: depth.optional(),
+  /** what tread, pad or disc measures new */
+  newDepth: depth.optional(),
+  /** pads: what a circuit day should begin with, at least */
+  startDepth: depth.optional(),
+  /** tyres: whose law of the road says how thin a tread may be; none: never on a public road */
+  roadLaw: z.enum(ROAD_LAWS).optional(),
 });
 
 export const equipment = z.strictObject({
