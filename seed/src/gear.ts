@@ -46,7 +46,8 @@ export function clubGear(day: string): SeedGear[] {
         sort: 'tyreSet',
         condition: 'new',
         dateCode: '0426',
-        leastDepth: { text: '2', unit: 'mm' },
+        leastDepth: { text: '3', unit: 'mm' },
+        roadLaw: 'none',
       },
       [
         {
@@ -79,6 +80,7 @@ export function clubGear(day: string): SeedGear[] {
       sort: 'pads',
       condition: 'new',
       leastDepth: { text: '3', unit: 'mm' },
+      newDepth: { text: '11', unit: 'mm' },
     }),
     pieceOf('lift', PIECE.lift, { kind: 'equipment', name: 'Four-post lift', sort: 'lift' }, [
       months(

@@ -4,7 +4,7 @@ import Link from 'next/link';
 import { StateMark } from '../components/index.ts';
 import { Bedding } from './Bedding.tsx';
 import styles from './GearLine.module.css';
-import { standsLines, watchedOf } from './gear-facts.ts';
+import { standsLines, watchedOf, wearLine } from './gear-facts.ts';
 import { sortName } from './gear-words.ts';
 
 function nothingWords({ analysis }: GearRow): string {
@@ -17,6 +17,7 @@ type GearLineProps = { row: GearRow; garageId: string; unit: 'km' | 'mi' };
 export function GearLine({ row, garageId, unit }: GearLineProps) {
   const { gearId, gear } = row;
   const [first] = watchedOf(row, unit);
+  const worn = wearLine(row, unit);
   return (
     <li className={styles.row}>
       <h3>
@@ -29,6 +30,14 @@ export function GearLine({ row, garageId, unit }: GearLineProps) {
         </Link>
         {gear.kind === 'person' ? null : <span className={styles.sort}>{sortName(gear)}</span>}
       </h3>
+      {worn ? (
+        <p className={styles.state}>
+          <StateMark kind={worn.mark} />
+          <span>
+            Wear: <strong>{worn.word}</strong>, {worn.words}
+          </span>
+        </p>
+      ) : null}
       {first ? (
         <p className={styles.state}>
           <StateMark kind={first.words.mark} />
@@ -37,7 +46,7 @@ export function GearLine({ row, garageId, unit }: GearLineProps) {
             {first.words.detail === '' ? '' : `, ${first.words.detail}`}
           </span>
         </p>
-      ) : (
+      ) : worn ? null : (
         <p>{nothingWords(row)}</p>
       )}
       <Bedding row={row} />

@@ -3,6 +3,7 @@ import { formatDay, typedWords, tyreAgeSentence } from '@quartermark/engine/disp
 import type { ComponentLife } from '@quartermark/engine/gear';
 import type { GearOf } from '@quartermark/engine/log';
 import type { ReactNode } from 'react';
+import { ROAD_LAW_NAME } from './gear-words.ts';
 import styles from './Life.module.css';
 import { lifeLines } from './life-lines.ts';
 
@@ -29,9 +30,12 @@ export function Life({ gear, life, garage }: LifeProps) {
               'Not on record: read the four digits of the date code on the wall.'}
           </Line>
         ) : null}
+        {gear.newDepth ? <Line label="Measured new">{typedWords(gear.newDepth)}</Line> : null}
         {gear.leastDepth ? <Line label="Your own least">{typedWords(gear.leastDepth)}</Line> : null}
         {gear.sort === 'tyreSet' ? (
-          <Line label="Legal floor">1.6 mm in the EU, 2/32 in in the US</Line>
+          <Line label="Legal floor">
+            {gear.roadLaw ? ROAD_LAW_NAME[gear.roadLaw] : '1.6 mm in the EU, 2/32 in in the US'}
+          </Line>
         ) : null}
       </dl>
     </section>

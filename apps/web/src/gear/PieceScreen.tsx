@@ -8,12 +8,13 @@ import { ButtonLink, Notice, PageAnswer } from '../components/index.ts';
 import { Bedding } from './Bedding.tsx';
 import { GearEntries } from './GearEntries.tsx';
 import { gearCautions } from './gear-cautions.ts';
-import { gearFacts, standsLines } from './gear-facts.ts';
+import { fittedWords, gearFacts } from './gear-facts.ts';
 import { sortName } from './gear-words.ts';
 import { Life } from './Life.tsx';
 import { Measured } from './Measured.tsx';
 import styles from './PieceScreen.module.css';
 import { type PieceWhere, usePiece } from './use-piece.ts';
+import { Wear } from './Wear.tsx';
 import { Windows } from './Windows.tsx';
 
 /** One set, tool or person: what runs out, where it is and was, what it has behind it. */
@@ -21,14 +22,14 @@ export function PieceScreen(where: PieceWhere) {
   const { row, garage, cars, owned } = usePiece(where);
   const { gear, life } = row;
   const facts = gearFacts(row, garage.distanceUnit);
-  const stands = standsLines(row, garage.distanceUnit);
+  const fitted = fittedWords(row, garage.distanceUnit);
   return (
     <>
       <PageAnswer
         about={sortName(gear)}
         beneath={
           <>
-            {stands.length > 0 ? <p className={styles.rest}>{stands.join(' ')}</p> : null}
+            {fitted ? <p className={styles.rest}>{fitted}</p> : null}
             <Bedding row={row} />
             {gear.remarks ? <p className={styles.remarks}>{gear.remarks}</p> : null}
           </>
@@ -42,6 +43,7 @@ export function PieceScreen(where: PieceWhere) {
       <Ways row={row} garage={garage} />
       <Cautions row={row} />
       <ToMend row={row} garage={garage} />
+      {life?.wear ? <Wear wear={life.wear} garage={garage} /> : null}
       <div className={styles.parts}>
         <ItemList owned={owned} />
         {life && gear.kind === 'component' ? (

@@ -7,9 +7,10 @@ import {
   type ItemWords,
   itemUrgency,
   itemWords,
-  measuredLines,
+  wearFirst,
+  wearSentences,
+  wearToDo,
 } from '@quartermark/engine/display';
-import { depthMm } from '@quartermark/engine/log';
 
 /** What the sentences about it are made of; null where it could not be worked out. */
 export function gearFacts(row: GearRow, unit: 'km' | 'mi'): GearFacts | null {
@@ -33,25 +34,37 @@ export function watchedOf(row: Pick<GearRow, 'items' | 'analysis'>, unit: 'km' |
 
 /** Behind what is due soon and before what is not on record; see `itemUrgency()`. */
 const UNBEDDED = 1_999_999;
+/** What is worn too thin stands in the middle of what is overdue, what soon will be before unbedded pads. */
+const WORN = { overdue: 500_000, dueSoon: UNBEDDED - 1 } as const;
 
 /**
- * As urgent as its most urgent item, or as pads that are on a car and want bedding; what is not watched
- * comes last. Smaller is more urgent.
+ * As urgent as its most urgent item, as its wear, or as pads that are on a car and want bedding; what is
+ * not watched comes last. Smaller is more urgent.
  */
 export function gearUrgency({ analysis, life }: Pick<GearRow, 'analysis' | 'life'>): number {
   const { fitted = null, bedding = null } = life ?? {};
   const unbedded = fitted !== null && bedding !== null && BEDDING_WORDS[bedding].toDo;
+  const worn = life?.wear ? wearToDo(life.wear, 'km') : null;
   return Math.min(
     unbedded ? UNBEDDED : Number.MAX_SAFE_INTEGER,
+    worn ? WORN[worn.mark] : Number.MAX_SAFE_INTEGER,
     ...(analysis?.items ?? []).map(itemUrgency),
   );
 }
 
-/**
- * How a part stands, a sentence each: where it is, how thin it was last. Empty for tools and people.
- */
-export function standsLines({ gear, life, fittedTo }: GearRow, unit: 'km' | 'mi'): string[] {
-  if (gear.kind !== 'component' || life === null) return [];
-  const least = gear.leastDepth ? depthMm(gear.leastDepth) : null;
-  return [fittedLine(fittedTo, life, unit), ...measuredLines(life, least)];
+/** The line on its wear where that runs out before what is watched; null where it does not. */
+export function wearLine({ analysis, life }: GearRow, unit: 'km' | 'mi') {
+  return life?.wear ? wearFirst(life.wear, analysis?.items ?? [], unit) : null;
+}
+
+/** Where a part is and what it has done there; null for tools and people. @param unit of distances */
+export function fittedWords({ gear, life, fittedTo }: GearRow, unit: 'km' | 'mi'): string | null {
+  return gear.kind !== 'component' || life === null ? null : fittedLine(fittedTo, life, unit);
+}
+
+/** How a part stands, a sentence each: where it is, how it wears. Empty for tools and people. */
+export function standsLines(row: GearRow, unit: 'km' | 'mi'): string[] {
+  const fitted = fittedWords(row, unit);
+  if (fitted === null) return [];
+  return [fitted, ...(row.life?.wear ? wearSentences(row.life.wear, unit) : [])];
 }

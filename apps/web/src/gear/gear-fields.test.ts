@@ -11,7 +11,17 @@ const tyres: GearInput = gearInput.parse({
   since: '2026-05-03',
   dateCode: '0124',
   leastDepth: { text: '3,5', unit: 'mm' },
+  newDepth: { text: '7', unit: 'in32' },
+  roadLaw: 'us',
   remarks: 'bought with two sessions on them',
+});
+const pads: GearInput = gearInput.parse({
+  kind: 'component',
+  name: 'Front pads',
+  sort: 'pads',
+  condition: 'new',
+  newDepth: { text: '11', unit: 'mm' },
+  startDepth: { text: '7', unit: 'mm' },
 });
 const wrench: GearInput = { kind: 'equipment', name: 'Torque wrench', sort: 'torqueWrench' };
 const ada: GearInput = { kind: 'person', name: 'Ada', remarks: 'drives on Sundays' };
@@ -25,7 +35,7 @@ const problemsOf = (more: Partial<GearFields>) => {
   return 'problems' in read ? read.problems : {};
 };
 
-test.each([tyres, wrench, ada])(
+test.each([tyres, pads, wrench, ada])(
   'gearFields() and readGear() keep $name, there and back',
   (gear) => {
     expect(gearOf(gearFields(gear, 3))).toEqual(gear);
@@ -37,6 +47,10 @@ test('readGear() leaves out what does not belong to that sort, though it was typ
   const fields = { ...gearFields(tyres, 1), componentSort: 'pads' as const };
   expect(gearOf(fields)).not.toHaveProperty('dateCode');
   expect(gearOf(fields)).toHaveProperty('leastDepth');
+  expect(gearOf(fields)).not.toHaveProperty('roadLaw');
+  const onTyres = { ...gearFields(pads, 1), componentSort: 'tyreSet' as const };
+  expect(gearOf(onTyres)).toHaveProperty('newDepth');
+  expect(gearOf(onTyres)).not.toHaveProperty('startDepth');
   const clutch = gearOf({ ...fields, componentSort: 'clutch' });
   expect(clutch).not.toHaveProperty('leastDepth');
 });
@@ -46,6 +60,11 @@ test('readGear() says which field cannot be read, and why', () => {
   expect(problemsOf({ dateCode: '5426' })['gear.dateCode']).toContain('week 54 does not exist');
   const thin = { text: 'thin', unit: 'mm' as const };
   expect(problemsOf({ leastDepth: thin })['gear.leastDepth.text']).toContain('"thin" is not');
+  expect(problemsOf({ newDepth: thin })['gear.newDepth.text']).toContain('"thin" is not');
+  const same = { text: '3', unit: 'mm' as const };
+  expect(problemsOf({ leastDepth: same, newDepth: same })['gear.newDepth.text']).toContain(
+    'New is not more than your own least',
+  );
 });
 
 test('gearLines() says each thing its form can change, figures as typed', () => {
@@ -56,6 +75,8 @@ test('gearLines() says each thing its form can change, figures as typed', () => 
     'Here since': '3 May 2026',
     'Date code': '0124',
     'Your own least': '3,5 mm',
+    'Measured new': '7 /32 in',
+    'Law of the road': 'US, 2/32 in',
     Remarks: 'bought with two sessions on them',
   });
   expect(gearLines(wrench).map(({ words }) => words)).toEqual([

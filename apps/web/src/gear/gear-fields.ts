@@ -2,14 +2,18 @@ import { readDateCode } from '@quartermark/engine/gear';
 import {
   COMPONENT_SORTS,
   type ComponentSort,
+  depthMm,
   EQUIPMENT_SORTS,
   type EquipmentSort,
   type GearDraft,
   type GearInput,
   type GearKind,
+  type RoadLaw,
   readNumber,
 } from '@quartermark/engine/log';
 import type { Problems } from '../items/limit-fields.ts';
+
+export type Depth = { text: string; unit: 'mm' | 'in32' };
 
 /** What the form of a set, a tool or a person holds: everything as typed. */
 export type GearFields = {
@@ -22,9 +26,15 @@ export type GearFields = {
   condition: 'new' | 'used';
   since: string;
   dateCode: string;
-  leastDepth: { text: string; unit: 'mm' | 'in32' };
+  leastDepth: Depth;
+  newDepth: Depth;
+  startDepth: Depth;
+  /** empty: not said */
+  roadLaw: RoadLaw | '';
   remarks: string;
 };
+
+const NO_DEPTH: Depth = { text: '', unit: 'mm' };
 
 export function emptyGear(kind: GearKind): GearFields {
   return {
@@ -36,7 +46,10 @@ export function emptyGear(kind: GearKind): GearFields {
     condition: 'new',
     since: '',
     dateCode: '',
-    leastDepth: { text: '', unit: 'mm' },
+    leastDepth: NO_DEPTH,
+    newDepth: NO_DEPTH,
+    startDepth: NO_DEPTH,
+    roadLaw: '',
     remarks: '',
   };
 }
@@ -58,6 +71,9 @@ export function gearFields(gear: GearInput, revision: number): GearFields {
     since: gear.since ?? '',
     dateCode: gear.dateCode ?? '',
     leastDepth: gear.leastDepth ?? fields.leastDepth,
+    newDepth: gear.newDepth ?? fields.newDepth,
+    startDepth: gear.startDepth ?? fields.startDepth,
+    roadLaw: gear.roadLaw ?? '',
   };
 }
 
@@ -77,7 +93,7 @@ export function gearDraft(fields: GearFields): GearDraft {
   if (fields.kind === 'person') return { kind: 'person', ...common };
   if (fields.kind === 'equipment')
     return { kind: 'equipment', sort: fields.equipmentSort, ...common };
-  const { componentSort: sort, condition, since, dateCode, leastDepth } = fields;
+  const { componentSort: sort, condition, since, dateCode, roadLaw } = fields;
   return {
     kind: 'component',
     sort,
@@ -85,9 +101,22 @@ export function gearDraft(fields: GearFields): GearDraft {
     ...common,
     ...(since === '' ? {} : { since }),
     ...(hasDateCode(sort) && dateCode.trim() !== '' ? { dateCode } : {}),
-    ...(hasDepth(sort) && leastDepth.text.trim() !== '' ? { leastDepth } : {}),
+    ...(hasDateCode(sort) && roadLaw !== '' ? { roadLaw } : {}),
+    ...depths(fields),
   };
 }
+
+/** The depths that belong to that sort and were filled in. */
+function depths(fields: GearFields): Partial<Record<DepthName, Depth>> {
+  const names: DepthName[] = hasDepth(fields.componentSort) ? ['leastDepth', 'newDepth'] : [];
+  const all: DepthName[] = fields.componentSort === 'pads' ? [...names, 'startDepth'] : names;
+  return Object.fromEntries(
+    all.flatMap((name) => (fields[name].text.trim() === '' ? [] : [[name, fields[name]]])),
+  );
+}
+
+const DEPTHS = ['leastDepth', 'newDepth', 'startDepth'] as const;
+type DepthName = (typeof DEPTHS)[number];
 
 /** What is wrong with the form's fields, by the path the server would name. */
 export function readGear(fields: GearFields): { gear: GearDraft } | { problems: Problems } {
@@ -97,10 +126,20 @@ export function readGear(fields: GearFields): { gear: GearDraft } | { problems: 
   if (gear.kind === 'component') {
     const code = gear.dateCode === undefined ? null : readDateCode(gear.dateCode);
     if (code && 'problem' in code) problems['gear.dateCode'] = capital(code.problem);
-    const read = gear.leastDepth ? readNumber(gear.leastDepth.text, false) : null;
-    if (read && 'problem' in read) problems['gear.leastDepth.text'] = capital(read.problem);
+    for (const name of DEPTHS) {
+      const read = gear[name] ? readNumber(gear[name].text, false) : null;
+      if (read && 'problem' in read) problems[`gear.${name}.text`] = capital(read.problem);
+    }
+    const order = depthOrder(gear);
+    if (Object.keys(problems).length === 0 && order) problems['gear.newDepth.text'] = order;
   }
   return Object.keys(problems).length > 0 ? { problems } : { gear };
+}
+
+/** A part cannot be new and at its minimum. */
+function depthOrder({ leastDepth, newDepth }: Partial<Record<DepthName, Depth>>): string | null {
+  if (!leastDepth || !newDepth || depthMm(newDepth) > depthMm(leastDepth)) return null;
+  return 'New is not more than your own least: one of the two is mistyped.';
 }
 
 const NAME_MISSING: Readonly<Record<GearKind, string>> = {

@@ -1,4 +1,10 @@
-import type { ComponentSort, EquipmentSort, GearInput, GearKind } from '@quartermark/engine/log';
+import type {
+  ComponentSort,
+  EquipmentSort,
+  GearInput,
+  GearKind,
+  RoadLaw,
+} from '@quartermark/engine/log';
 
 export const GROUP_NAME: Readonly<Record<GearKind, string>> = {
   component: 'Sets and parts',
@@ -25,6 +31,12 @@ export const EQUIPMENT_NAME: Readonly<Record<EquipmentSort, string>> = {
   extinguisher: 'Extinguisher',
   trailer: 'Trailer',
   other: 'Another tool',
+};
+
+export const ROAD_LAW_NAME: Readonly<Record<RoadLaw, string>> = {
+  eu: 'EU, 1.6 mm',
+  us: 'US, 2/32 in',
+  none: 'Never on a public road',
 };
 
 /** What it is, in one or two words. */

@@ -8,6 +8,7 @@ import { capital, countWord, listWords } from './grammar.ts';
 import { itemWords, type Standing } from './item-words.ts';
 import { laneItem } from './lane-item.ts';
 import { itemUrgency } from './urgency-of.ts';
+import { wearToDo } from './worst-place.ts';
 
 /** What the answers need of a component, a piece of equipment or a person; a row of the list has it. */
 export type GearFacts = {
@@ -65,16 +66,30 @@ function unbedded({ life }: GearFacts): Told[] {
   return toDo ? [{ mark: 'dueSoon', words: word }] : [];
 }
 
+/** What a component's measurements ask for, before its items: a tread is too thin whatever was planned. */
+function worn({ life, unit }: GearFacts): Told[] {
+  const toDo = life?.wear ? wearToDo(life.wear, unit) : null;
+  return toDo === null ? [] : [toDo];
+}
+
+/** All that needs a hand, what is overdue first. */
+function pressing(gear: GearFacts): Told[] {
+  const items = tell(gear).filter(({ mark }) => mark === 'overdue' || mark === 'dueSoon');
+  const all = [...worn(gear), ...items, ...unbedded(gear)];
+  return [
+    ...all.filter(({ mark }) => mark === 'overdue'),
+    ...all.filter(({ mark }) => mark !== 'overdue'),
+  ];
+}
+
 /**
  * The one line that answers for a component, a tool or a person: what is most urgent of it.
  *
  * @example gearAnswer(wrench) // "Torque wrench: calibration overdue since 2 May 2026."
  */
 export function gearAnswer(gear: GearFacts): string {
-  const told = tell(gear);
-  const pressing = told.filter(({ mark }) => mark === 'overdue' || mark === 'dueSoon');
-  const first = [...pressing, ...unbedded(gear)];
-  const shown = first.length > 0 ? first : told.slice(0, 1);
+  const first = pressing(gear);
+  const shown = first.length > 0 ? first : tell(gear).slice(0, 1);
   if (shown.length === 0) return `${capital(gear.name)}: nothing is watched on it yet.`;
   return `${capital(gear.name)}: ${listWords(shown.map(({ words }) => words))}.`;
 }
@@ -88,10 +103,7 @@ export function gearListAnswer(rows: readonly GearFacts[]): string {
   if (rows.length === 0)
     return 'No set, tool or person yet. Add the tyre sets, the pads, the lift and who drives.';
   const needing = rows.flatMap((row) => {
-    const first = [
-      ...tell(row).filter(({ mark }) => mark === 'overdue' || mark === 'dueSoon'),
-      ...unbedded(row),
-    ][0];
+    const [first] = pressing(row);
     return first === undefined ? [] : [{ ...first, name: row.name }];
   });
   if (needing.length === 0) return nothingToDo(rows);

@@ -5,8 +5,8 @@ import type { ComponentLife } from '../gear/result.ts';
 import type { GearDraft } from '../log/gear.ts';
 import type { ItemDraft } from '../log/item.ts';
 import { type GearFacts, gearAnswer, gearListAnswer } from './gear-answer.ts';
-import { measuredLines, tyreAgeSentence } from './gear-wear-words.ts';
 import { beddingWords, fittedLine, lifeLine, positionWords } from './gear-words.ts';
+import { tyreAgeSentence } from './tyre-age-sentence.ts';
 
 const asOf = '2026-06-10';
 const pads: GearDraft = { kind: 'component', name: 'Track pads', sort: 'pads', condition: 'new' };
@@ -97,68 +97,20 @@ test('beddingWords() says new where it is new, and nothing of tyres', () => {
   expect(beddingWords(lifeOf({ ...pads, sort: 'tyreSet' }, []))).toBeNull();
 });
 
-describe('measuredLines()', () => {
-  const measure = (on: string, ...depths: string[]): Drafted => ({
-    kind: 'measure',
-    component: 'set',
-    on,
-    tread: depths.map((text, index) => ({
-      corner: index === 0 ? ('frontLeft' as const) : ('rearRight' as const),
-      depth: { text, unit: 'mm' as const },
-    })),
-  });
-  const lines = (drafts: Drafted[], least: number | null = null) =>
-    measuredLines(lifeOf({ ...pads, sort: 'tyreSet' }, drafts), least);
-
-  it('speaks of the least reading of the last measurement', () => {
-    expect(lines([measure('2026-05-09', '2', '6'), measure('2026-06-09', '4.1', '5.2')])).toEqual([
-      'Tread: least 4.1 mm, front left, 9 June 2026.',
-    ]);
-    expect(lines([])).toEqual([]);
-  });
-
-  it('says what it has fallen below: the legal floors first', () => {
-    const said = (depth: string) => lines([measure('2026-06-09', depth)], 3)[0];
-    expect(said('2.9')).toMatch(/Below your own least, 3 mm\.$/);
-    expect(said('1.59')).toMatch(/floor of the EU, 1\.6 mm; just above 2\/32 in/);
-    expect(said('1.5')).toMatch(/Below the legal floor: 1\.6 mm in the EU, 2\/32 in in the US\.$/);
-    expect(said('3')).toBe('Tread: least 3 mm, front left, 9 June 2026.');
-  });
-
-  it('tells pads and discs apart, and mass from thickness', () => {
-    const entry: Drafted = {
-      kind: 'measure',
-      component: 'set',
-      on: '2026-06-09',
-      pads: [
-        {
-          corner: 'frontLeft',
-          inner: { text: '8', unit: 'mm' },
-          outer: { text: '7.5', unit: 'mm' },
-        },
-      ],
-      discs: [
-        { corner: 'frontLeft', massG: 5300 },
-        { corner: 'frontRight', massG: 5210 },
-      ],
-    };
-    expect(measuredLines(lifeOf(pads, [entry]), null)).toEqual([
-      'Pad: least 7.5 mm, front left, outer, 9 June 2026.',
-      'Disc: least 5,210 g, front right, 9 June 2026.',
-    ]);
-  });
-});
-
 test('tyreAgeSentence() counts whole years and says what they ask for', () => {
   const said = (dateCode?: string) =>
     tyreAgeSentence(lifeOf({ ...pads, sort: 'tyreSet', ...(dateCode && { dateCode }) }, []), asOf);
   expect(said()).toBeNull();
-  expect(said('1026')).toBe('Made in week 10 of 2026, less than a year ago.');
+  expect(said('1026')).toBe(
+    'Made in week 10 of 2026, less than a year ago. A yearly look from 8 March 2031, out by 8 March 2036 (advice of tyre makers).',
+  );
   expect(said('0120')).toBe(
-    'Made in week 1 of 2020, 6 years ago. Have the tyres looked at every year now.',
+    'Made in week 1 of 2020, 6 years ago. Have the tyres looked at every year now (advice of tyre makers: yearly after five, out at ten).',
   );
   expect(said('2416')).toMatch(/9 years ago/);
   expect(said('2316')).toMatch(/10 years ago\. Out by age/);
+  expect(said('129')).toMatch(/^"129" has three digits, as tyres were stamped before 2000/);
+  expect(said('5426')).toMatch(/week 54 does not exist/);
   expect(said('0128')).toBe(
     'The date code says week 1 of 2028, which lies ahead: read it on the tyre again.',
   );

@@ -7,7 +7,12 @@ import { wearAfter } from './wear-after.ts';
 import { NO_USE } from './wear-basis.ts';
 
 const mm = (text: string) => ({ text, unit: 'mm' as const });
-const pads: GearDraft = { kind: 'component', name: 'Pads', sort: 'pads', condition: 'new' };
+const pads: GearDraft = {
+  kind: 'component',
+  name: 'Pads',
+  sort: 'pads',
+  condition: 'new',
+};
 const tyres: GearDraft = { ...pads, name: 'Set', sort: 'tyreSet' };
 const fit = { kind: 'fit', component: 'set', change: 'on', car: 'a' } as const;
 const day = (on: string, sessions: number): Drafted => ({
@@ -33,12 +38,12 @@ const season = (...values: string[]): Drafted[] => [
   ]),
 ];
 
-function wearOf(drafts: readonly Drafted[], gear = pads): ComponentWear {
+function wearOf(drafts: readonly Drafted[], gear: GearDraft = pads): ComponentWear {
   const { life } = analyseGear(gearBook({ gear, asOf: '2026-06-01', entries: entriesOf(drafts) }));
   if (life?.wear == null) throw new Error('nothing was measured');
   return life.wear;
 }
-const first = (drafts: readonly Drafted[], gear = pads) => {
+const first = (drafts: readonly Drafted[], gear: GearDraft = pads) => {
   const [position] = wearOf(drafts, gear).positions;
   if (position === undefined) throw new Error('no position');
   return position;
