@@ -37,7 +37,7 @@ function others(gear: Component, what: MeasuredReading['what'], hasOwn: boolean)
       return [US_TREAD];
     case 'none':
       return [];
-    default:
+    case undefined:
       return [EU_TREAD, US_TREAD];
   }
 }
