@@ -5,10 +5,11 @@ import { formatDay, type Lane, laneItemWords } from '@quartermark/engine/display
 import type { Route } from 'next';
 import Link from 'next/link';
 import { useState } from 'react';
+import { planWords } from '../lay-up/plan-words.ts';
 import styles from './BoardTable.module.css';
 import { laneState } from './lane-state.ts';
 import { dueBefore, placeItem } from './place.ts';
-import type { Season } from './season.ts';
+import { plansOf, type Season } from './season.ts';
 
 type BoardTableProps = { rows: readonly OverviewRow[]; season: Season; garageId: string };
 
@@ -53,6 +54,11 @@ function CarBody({ row, season, garageId }: CarBodyProps) {
             {row.name}
           </Link>
           <span className={styles.state}>{words}</span>
+          {plansOf(season, row.carId).map(({ layUpId, layUp }) => (
+            <span key={layUpId} className={styles.state}>
+              Lay-up planned {planWords(layUp)}
+            </span>
+          ))}
         </th>
         {lines[0] ? <Cells {...lines[0]} /> : <td colSpan={4}>Nothing to show.</td>}
       </tr>

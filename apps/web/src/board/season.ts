@@ -1,5 +1,5 @@
-import type { EventView, GarageView } from '@quartermark/api/client';
-import { type Axis, BOARD_DAYS, type PlacedEvent, placeEvents } from './place.ts';
+import type { EventList, EventView, PlannedLayUpView } from '@quartermark/api/client';
+import { type Axis, BOARD_DAYS, type PlacedEvent, placeEvents, placeSpan } from './place.ts';
 
 /** What every lane of the board shares. */
 export type Season = {
@@ -8,10 +8,28 @@ export type Season = {
   events: readonly PlacedEvent<EventView>[];
   /** lines that their names take */
   rows: number;
+  /** planned lay-ups that the axis reaches, by their first day */
+  plans: readonly PlacedPlan[];
 };
 
-export function seasonOf({ today }: GarageView, events: readonly EventView[]): Season {
-  const axis = { today, days: BOARD_DAYS };
+/** A planned lay-up on the axis. */
+export type PlacedPlan = PlannedLayUpView & { from: number; to: number };
+
+export function seasonOf({ garage, events, plannedLayUps }: EventList): Season {
+  const axis = { today: garage.today, days: BOARD_DAYS };
   const { placed, rows } = placeEvents(events, axis);
-  return { axis, events: placed, rows };
+  return { axis, events: placed, rows, plans: placePlans(plannedLayUps, axis) };
+}
+
+function placePlans(plans: readonly PlannedLayUpView[], axis: Axis): PlacedPlan[] {
+  return plans.flatMap((plan) => {
+    const { start, end = null } = plan.layUp;
+    const span = placeSpan({ from: start, to: end }, axis);
+    return span ? [{ ...plan, ...span }] : [];
+  });
+}
+
+/** Planned lay-ups of a car that the board reaches. */
+export function plansOf({ plans }: Season, carId: string): PlacedPlan[] {
+  return plans.filter((plan) => plan.carId === carId);
 }

@@ -27,14 +27,10 @@ export function CarReadings({ view }: { view: CarView }) {
           <Level view={view} />
         </dd>
         <Wheels view={view} />
-        {view.layUps.length > 0 ? (
-          <>
-            <dt>Lay-ups</dt>
-            <dd>
-              <LayUps windows={view.layUps} today={view.garage.today} />
-            </dd>
-          </>
-        ) : null}
+        <dt>Lay-ups</dt>
+        <dd>
+          <LayUps view={view} />
+        </dd>
       </dl>
     </section>
   );

@@ -16,6 +16,7 @@ import { History } from './History.tsx';
 import type { HistoryFilter } from './history-filter.ts';
 import { InTheWay } from './InTheWay.tsx';
 import { ItemList } from './ItemList.tsx';
+import { PlanAsks } from './PlanAsks.tsx';
 import { ToMend } from './ToMend.tsx';
 
 type CarScreenProps = { garageId: string; carId: string; filter: HistoryFilter };
@@ -55,6 +56,7 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
         </ButtonLink>
         <a href="#history">History</a>
       </nav>
+      <PlanAsks view={view} />
       <InTheWay view={view} />
       <div className={styles.parts}>
         <ItemList owned={ownedByCar(view)} />

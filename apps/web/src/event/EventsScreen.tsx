@@ -16,6 +16,7 @@ import {
   splitEvents,
   whenWords,
 } from './event-words.ts';
+import { PlannedLayUps } from './PlannedLayUps.tsx';
 import { countedWords } from './planned-use-words.ts';
 
 /** The garage's calendar: what comes, by its day, and what was lately. */
@@ -46,6 +47,7 @@ export function EventsScreen({ garageId }: { garageId: string }) {
         </EmptyState>
       ) : null}
       <EventList title="What comes" events={coming} {...list} />
+      <PlannedLayUps plans={data.plannedLayUps} {...list} />
       <EventList title="The last 30 days" events={past} {...list} />
     </>
   );

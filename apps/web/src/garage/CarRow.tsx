@@ -6,8 +6,9 @@ import Link from 'next/link';
 import { LaneItems } from '../board/LaneItems.tsx';
 import { LaneLines } from '../board/LaneLines.tsx';
 import { laneState } from '../board/lane-state.ts';
-import type { Season } from '../board/season.ts';
+import { plansOf, type Season } from '../board/season.ts';
 import { joinClasses, StateWord } from '../components/index.ts';
+import { planWords } from '../lay-up/plan-words.ts';
 import styles from './CarRow.module.css';
 import { NotUpdated } from './NotUpdated.tsx';
 import { Readings } from './Readings.tsx';
@@ -34,6 +35,11 @@ export function CarRow({ row, garage, season }: CarRowProps) {
         <span className={joinClasses(styles.state, summed && styles.summed)}>
           <StateWord kind={mark} words={words} />
         </span>
+        {plansOf(season, row.carId).map(({ layUpId, layUp }) => (
+          <span key={layUpId} className={styles.plan}>
+            Lay-up planned {planWords(layUp)}
+          </span>
+        ))}
         <Progress row={row} />
       </div>
       <div className={styles.lane}>

@@ -31,7 +31,7 @@ export function GarageScreen({ garageId }: { garageId: string }) {
   const proper = data.pages.flatMap((page) => page.rows);
   const { rows, moved, sortAgain } = useHeldOrder(proper, ({ carId }) => carId);
   const { data: calendar } = useSuspenseQuery(trpc.event.list.queryOptions({ garageId }));
-  const season = seasonOf(garage, calendar.events);
+  const season = seasonOf(calendar);
   const answer = garageAnswer({ cars: latest.cars, needsAHand: latest.needsAHand, rows: proper });
 
   return (
