@@ -2,6 +2,7 @@ import { itemWords } from '@quartermark/engine/display';
 import type { Route } from 'next';
 import { ButtonLink, StateWord, Why } from '../components/index.ts';
 import type { Owned } from '../items/owned.ts';
+import { PartsLine } from '../order/PartsLine.tsx';
 import type { WatchedItem } from './ItemList.tsx';
 import styles from './ItemRow.module.css';
 import { ItemWhy } from './ItemWhy.tsx';
@@ -17,6 +18,7 @@ export function ItemRow({ row, owned }: ItemRowProps) {
       <p className={styles.state}>
         <State row={row} owned={owned} />
       </p>
+      <PartsLine row={row} owned={owned} />
       <Why
         of={item.name}
         beside={

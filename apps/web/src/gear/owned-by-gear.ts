@@ -2,7 +2,8 @@ import type { GarageView, GearRow } from '@quartermark/api/client';
 import type { Owned } from '../items/owned.ts';
 
 /** Its figures are worked out as they are asked for, so they are never behind. */
-export function ownedByGear(garage: GarageView, { gearId, gear, items, analysis }: GearRow): Owned {
+export function ownedByGear(garage: GarageView, row: GearRow): Owned {
+  const { gearId, gear, items, orders, analysis } = row;
   const href = `/g/${garage.id}/gear/${gearId}`;
   return {
     owner: { gearId },
@@ -12,6 +13,7 @@ export function ownedByGear(garage: GarageView, { gearId, gear, items, analysis 
     href,
     doneHref: `${href}/done`,
     items,
+    orders,
     analysis,
     laidUp: false,
     failed: analysis === null,

@@ -13,6 +13,7 @@ import { Form } from '../forms/Form.tsx';
 import { TwoVersions } from '../forms/TwoVersions.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
+import { Orders } from '../order/Orders.tsx';
 import { ItemParts } from './ItemParts.tsx';
 import { type ItemFields, itemFields, readItem } from './item-fields.ts';
 import { itemLines } from './item-lines.ts';
@@ -34,6 +35,7 @@ export function ChangeItemForm({ owned, itemId }: ChangeItemFormProps) {
     );
   return (
     <>
+      {standing ? <Orders owned={owned} item={standing} /> : null}
       <Opened owned={owned} opened={opened} />
       {standing ? <RemoveItem owned={owned} standing={standing} /> : null}
     </>

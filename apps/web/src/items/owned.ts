@@ -1,4 +1,4 @@
-import type { CarView, GarageView, ItemView } from '@quartermark/api/client';
+import type { CarView, GarageView, ItemView, OrderView } from '@quartermark/api/client';
 import type { Flag, ItemResult } from '@quartermark/engine';
 import { momentWords } from '../garage/moment-words.ts';
 
@@ -17,6 +17,8 @@ export type Owned = {
   /** address of the form that says an item was done */
   doneHref: string;
   items: ItemView[];
+  /** parts ordered for them */
+  orders: OrderView[];
   /** null: being worked out */
   analysis: { items: ItemResult[]; flags: Flag[]; asOf: string } | null;
   laidUp: boolean;
@@ -31,7 +33,7 @@ export function ownerId(owner: Owner): string {
 }
 
 export function ownedByCar(view: CarView): Owned {
-  const { garage, carId, car, items, analysis, failure } = view;
+  const { garage, carId, car, items, orders, analysis, failure } = view;
   return {
     owner: { carId },
     garage,
@@ -40,6 +42,7 @@ export function ownedByCar(view: CarView): Owned {
     href: `/g/${garage.id}/car/${carId}`,
     doneHref: `/g/${garage.id}/record/${carId}/service`,
     items,
+    orders,
     analysis,
     laidUp: analysis !== null && analysis.laidUp !== null,
     failed: failure !== null,

@@ -18,7 +18,8 @@ type Place = { garage: { id: string }; owner: Owner; href: string };
  * What follows once an item, a car or a piece of gear is saved: it is said, with the way back, its
  * answers are asked anew, and its page opens.
  *
- * @returns written: takes the server's answer and the way back; `refresh` asks its page anew
+ * @returns written: takes the server's answer and the way back; `stay` does the same and opens nothing;
+ *   `refresh` asks its page anew
  */
 export function useWritten({ garage, owner, href }: Place | Owned) {
   const garageId = garage.id;
@@ -37,19 +38,26 @@ export function useWritten({ garage, owner, href }: Place | Owned) {
 
   const toOwner = useCallback(() => router.push(href as Route), [router, href]);
 
-  const written = useCallback(
+  const stay = useCallback(
     async (answer: Written, undo: () => Promise<unknown>) => {
       say(answer, ofCar ? id : null, async () => {
         await undo();
         await refresh();
       });
       await refresh();
-      toOwner();
     },
-    [say, refresh, toOwner, ofCar, id],
+    [say, refresh, ofCar, id],
   );
 
-  return { written, refresh, toOwner };
+  const written = useCallback(
+    async (answer: Written, undo: () => Promise<unknown>) => {
+      await stay(answer, undo);
+      toOwner();
+    },
+    [stay, toOwner],
+  );
+
+  return { written, stay, refresh, toOwner };
 }
 
 /** A car's figures follow and are told when they come; those of gear are worked out as they are asked. */

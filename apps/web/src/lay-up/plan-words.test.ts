@@ -5,7 +5,7 @@ const winter = { start: '2026-11-01', end: '2027-03-25' };
 const open = { start: '2026-11-01' };
 
 test('planWords() says its days, and that no end is said', () => {
-  expect(planWords(winter)).toBe('1 November 2026 to 25 March 2027');
+  expect(planWords(winter)).toBe('from 1 November 2026 to 25 March 2027');
   expect(planWords(open)).toBe('from 1 November 2026, no end said');
   expect(planWords({ start: '2026-11-01', end: '2026-11-01' })).toBe('on 1 November 2026');
 });
@@ -32,7 +32,7 @@ test('planQuestion() never claims that days of which nothing is on record count 
   expect(planQuestion(open, [], '2026-12-01')?.meanwhile).toContain('in use up to today');
   const over = planQuestion(winter, [], '2027-04-01');
   expect(over?.question).toBe(
-    'It was planned to be laid up 1 November 2026 to 25 March 2027: was it?',
+    'It was planned to be laid up from 1 November 2026 to 25 March 2027: was it?',
   );
   expect(over?.meanwhile).toContain('count as days in use');
 });

@@ -6,7 +6,7 @@ import { daysAgo } from '../garage/days-ago.ts';
 /** Its days. @example planWords({ start: '2026-11-01' }) // "from 1 November 2026, no end said" */
 export function planWords({ start, end }: PlannedLayUp): string {
   if (end === undefined) return `from ${formatDay(start)}, no end said`;
-  return end === start ? `on ${formatDay(start)}` : spanWords({ start, end });
+  return end === start ? `on ${formatDay(start)}` : `from ${spanWords({ start, end })}`;
 }
 
 /** How far off its first day is; once that has come, how it stands with the plan. */

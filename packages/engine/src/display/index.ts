@@ -23,6 +23,7 @@ export { limitsInForce, limitToSpeakOf } from './limit-to-speak-of.ts';
 export * from './limit-words.ts';
 export * from './matter-words.ts';
 export * from './needs-a-look.ts';
+export * from './order-words.ts';
 export { openSentences, stopSentences } from './stop-sentences.ts';
 export * from './typed-words.ts';
 export * from './tyre-age-sentence.ts';
