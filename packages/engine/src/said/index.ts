@@ -1,0 +1,5 @@
+export { judgeSaid } from './judge-said.ts';
+export { replay, replayDays } from './replay.ts';
+export type * from './result.ts';
+export { saidOf } from './said-of.ts';
+export { HORIZONS, intervalKey, isByCalendar, longestBefore, tallySaid } from './tally-said.ts';
