@@ -49,6 +49,7 @@ function countEntries(book: Book, engineVersion: number): Answer {
       flags: 0,
     },
     lines: [],
+    said: [],
     urgency: book.entries.length,
     laidUp: false,
     overdue: 0,

@@ -38,6 +38,7 @@ import { addPlannedLayUp, addPlannedLayUpInput } from './planned-lay-up/add.ts';
 import { changePlannedLayUp, changePlannedLayUpInput } from './planned-lay-up/change.ts';
 import { removePlannedLayUp, removePlannedLayUpInput } from './planned-lay-up/remove.ts';
 import { pocketSheet } from './pocket/sheet.ts';
+import { listSaidOfCars, saidListInput } from './said/list.ts';
 import { setupState } from './setup/state.ts';
 import { changeSpec, changeSpecInput } from './spec/change.ts';
 import { specView, specViewInput } from './spec/view.ts';
@@ -159,6 +160,11 @@ export const appRouter = router({
   }),
   pocket: router({
     sheet: procedure.query(({ ctx }) => pocketSheet(ctx.world, ctx.asker)),
+  }),
+  said: router({
+    list: procedure
+      .input(asked(saidListInput))
+      .query(({ ctx, input }) => listSaidOfCars(ctx.world, ctx.asker, input)),
   }),
   spec: router({
     view: procedure

@@ -13,6 +13,7 @@ import type {
   SpecSheet,
 } from '@quartermark/engine/log';
 import type { CarStatus, OpenFinding, OpenIncident } from '@quartermark/engine/matters';
+import type { JudgedLine } from '@quartermark/engine/said';
 
 /** What the screens read. Instants are ISO strings in UTC, days are civil dates of the garage. */
 
@@ -163,6 +164,25 @@ export type DueList = {
     /** cars whose lines are not worked out yet */
     carsToCome: number;
   };
+};
+
+/** What was said of a car's items, and what came of it. */
+export type SaidCar = {
+  carId: string;
+  name: string;
+  /** names of the items, by id */
+  items: Record<string, string>;
+  /** of each interval what was said first, by how far ahead; null: its log cannot be read */
+  lines: JudgedLine[] | null;
+};
+
+export type SaidPage = {
+  garage: GarageView;
+  /** by name */
+  cars: SaidCar[];
+  next: string | null;
+  /** cars of the whole garage */
+  total: number;
 };
 
 /** `revision` 0: there is no sheet yet. */

@@ -2,4 +2,11 @@ export { judgeSaid } from './judge-said.ts';
 export { replay, replayDays } from './replay.ts';
 export type * from './result.ts';
 export { saidOf } from './said-of.ts';
-export { HORIZONS, intervalKey, isByCalendar, longestBefore, tallySaid } from './tally-said.ts';
+export {
+  countingLines,
+  HORIZONS,
+  horizonOf,
+  intervalKey,
+  longestBefore,
+  tallySaid,
+} from './tally-said.ts';

@@ -49,7 +49,9 @@ function judged(
     afterwards: false,
     ...said,
   };
-  const { said: _, ...verdict } = judgeSaid(book, [line])[0] ?? { said: null };
+  const [found] = judgeSaid(book, [line]);
+  if (found === undefined) throw new Error('nothing was judged');
+  const { said: _, ...verdict } = found;
   return verdict;
 }
 

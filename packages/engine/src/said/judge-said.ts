@@ -41,8 +41,9 @@ export function judgeSaid(book: Book, lines: readonly SaidLine[]): JudgedLine[] 
     const item = items.get(said.item);
     if (item === undefined) return [];
     const interval = intervalOf(said, history, last);
-    if (interval === null || limits.get(said.item) !== said.limits) return changed(said);
-    return judge(said, interval, endOf(item, interval), history.asOfDay);
+    const { limits: then, ...plain } = said;
+    if (interval === null || limits.get(said.item) !== then) return changed(plain);
+    return judge(plain, interval, endOf(item, interval), history.asOfDay);
   });
 }
 
@@ -70,7 +71,7 @@ function lastDayHere({ entries, asOf }: Book, { asOfDay }: History): number {
 }
 
 function judge(
-  said: SaidLine,
+  said: JudgedLine['said'],
   { next, endDay }: Interval,
   { reachedDay, whole, knownDay }: IntervalEnd,
   asOfDay: number,
@@ -109,7 +110,7 @@ function judge(
 
 const NO_VERDICT = { daysOff: null, daysOutside: null, atLeast: false } as const;
 
-function changed(said: SaidLine): JudgedLine {
+function changed(said: JudgedLine['said']): JudgedLine {
   const { saidOn: knownUntil } = said;
   return { said, outcome: 'changed', reachedOn: null, doneOn: null, knownUntil, ...NO_VERDICT };
 }

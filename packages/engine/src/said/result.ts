@@ -39,7 +39,7 @@ export type SaidOutcome =
 
 /** What was said, and what came of it. */
 export type JudgedLine = {
-  said: SaidLine;
+  said: Omit<SaidLine, 'limits'>;
   outcome: SaidOutcome;
   /** the day a limit was reached; null while none is known to be */
   reachedOn: string | null;

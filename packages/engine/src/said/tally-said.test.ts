@@ -1,7 +1,8 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { addDays } from '../calendar/add.ts';
 import type { JudgedLine, SaidOutcome } from './result.ts';
-import { tallySaid } from './tally-said.ts';
+import { countingLines, tallySaid } from './tally-said.ts';
 
 type Short = {
   outcome?: SaidOutcome;
@@ -31,7 +32,6 @@ function line(short: Short): JudgedLine {
       likely,
       late: oneDay ? likely : addDays(likely, 5),
       binding: 'km',
-      limits: '',
       engineVersion: 3,
       afterwards: false,
     },
@@ -134,4 +134,37 @@ test('tallySaid() says "at least" where it would take what is not reached yet', 
   expect(tallySaid([...inside, ...near]).tooNarrow).toEqual({ days: 2, atLeast: true });
   const far = [late(2, false, 'a'), late(20, true, 'b'), late(30, true, 'c')];
   expect(tallySaid([...inside, ...far]).tooNarrow).toEqual({ days: 2, atLeast: false });
+});
+
+const arbitraryLine = fc
+  .record({
+    outcome: fc.constantFrom<SaidOutcome>(
+      'inside',
+      'earlier',
+      'later',
+      'open',
+      'doneFirst',
+      'changed',
+    ),
+    on: fc.integer({ min: 0, max: 40 }).map((week) => addDays('2026-01-05', 7 * week)),
+    ahead: fc.integer({ min: 0, max: 200 }),
+    outside: fc.integer({ min: 1, max: 30 }),
+    item: fc.constantFrom('oil', 'pads', 'plugs'),
+    since: fc.constantFrom('2025-11-01', '2025-12-01'),
+  })
+  .map((short) => line({ ...short, outside: short.outcome === 'inside' ? 0 : short.outside }));
+
+test('tallySaid() of the lines that count is that of all, in whatever order they come', () => {
+  // one line an item and week, as the table holds them
+  const week = ({ said }: JudgedLine) => `${said.item} ${said.since} ${said.saidOn}`;
+  fc.assert(
+    fc.property(fc.uniqueArray(arbitraryLine, { selector: week, maxLength: 60 }), (lines) => {
+      const tally = tallySaid(lines);
+      expect(tallySaid(countingLines(lines.toReversed()))).toEqual(tally);
+      expect(countingLines(lines).length).toBeLessThanOrEqual(18);
+      const { inside, earlier, later, byCalendar, verdicts } = tally;
+      expect(inside + earlier + later).toBe(verdicts);
+      expect(byCalendar).toBe(0);
+    }),
+  );
 });

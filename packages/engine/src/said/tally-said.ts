@@ -57,6 +57,14 @@ export function tallySaid(lines: readonly JudgedLine[]): SaidTally {
 export const intervalKey = ({ said }: JudgedLine): string =>
   `${said.car} ${said.item} ${said.since ?? ''}`;
 
+/**
+ * The lines that a tally needs, and no more: of each interval the one said first in each horizon. The tally
+ * of these is that of all lines.
+ */
+export function countingLines(lines: readonly JudgedLine[]): JudgedLine[] {
+  return longestBefore(lines, (line) => `${intervalKey(line)} ${horizonOf(line.said)}`);
+}
+
 /** One line for each key: the one said first; one that still compares before one that does not. */
 export function longestBefore(
   lines: readonly JudgedLine[],

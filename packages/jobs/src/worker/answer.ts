@@ -8,6 +8,7 @@ import {
 } from '@quartermark/engine/display';
 import type { Book } from '@quartermark/engine/log';
 import { type CarStatus, type Stop, stopOf } from '@quartermark/engine/matters';
+import { type SaidLine, saidOf } from '@quartermark/engine/said';
 
 /** What is stored of a car: the whole analysis and what the overview shows of it. */
 export type Answer = {
@@ -15,6 +16,8 @@ export type Answer = {
   lane: Lane;
   /** what falls due, item by item */
   lines: DueLine[];
+  /** what it says of when its items fall due, to be held against it later */
+  said: SaidLine[];
   urgency: number;
   laidUp: boolean;
   overdue: number;
@@ -33,6 +36,7 @@ export function answerOf(book: Book): Answer {
     analysis,
     lane: laneOf(book, analysis),
     lines: dueLinesOf(book, analysis),
+    said: saidOf(book, analysis),
     urgency: urgencyOf(analysis),
     laidUp: analysis.laidUp !== null,
     overdue: count((item) => item.state === 'overdue'),

@@ -1,4 +1,5 @@
 import {
+  addSaid,
   carStanding,
   dropAnswer,
   loadBook,
@@ -65,7 +66,7 @@ async function write(
   { garageId, carId }: Work,
   seen: Extract<Seen, { is: 'behind' }>,
 ): Promise<void> {
-  const { analysis, lane, lines, ...columns } = engine.answer(seen.book);
+  const { analysis, lane, lines, said, ...columns } = engine.answer(seen.book);
   await reached('beforeWrite');
   await withGarage(db, JOB, garageId, async (tx) => {
     const written = await replaceIfLater(
@@ -84,7 +85,12 @@ async function write(
       analysis,
     );
     const apart = columns.status !== 'inUse';
-    if (written) await replaceDueLines(tx, { garageId, carId, apart, lines });
+    // the snapshot's guard is theirs; sent down one connection without waiting in between
+    if (written)
+      await Promise.all([
+        replaceDueLines(tx, { garageId, carId, apart, lines }),
+        addSaid(tx, garageId, carId, said),
+      ]);
     await settleWork(tx, { garageId, carId, written });
   });
 }
