@@ -9,7 +9,7 @@ export type SourceFile = { path: string; text: string };
 export type Rule = (files: SourceFile[]) => string[];
 
 const PASSED_OVER =
-  /^(node_modules|\.git|\.next.*|dist.*|test-results|quartermark-data|.*\.tsbuildinfo)$/;
+  /^(node_modules|\.git|\.next.*|dist(-.*)?|test-results|quartermark-data|.*\.tsbuildinfo)$/;
 const BINARY = /\.(png|jpe?g|ico|woff2?|gz|zip|pdf)$/;
 
 /** All text files of the project, by walking its folders. */

@@ -83,7 +83,9 @@ test('said.list works out afterwards what lies before the first that is stored, 
   const { carId, itemId } = await addCar('Half');
   const linesOf = async () => (await list()).cars.find((one) => one.carId === carId)?.lines ?? [];
   const shown = async () =>
-    (await linesOf()).map(({ said }) => [said.saidOn, said.afterwards]).toSorted();
+    (await linesOf())
+      .toSorted((a, b) => (a.said.saidOn < b.said.saidOn ? -1 : 1))
+      .map(({ said }) => [said.saidOn, said.afterwards]);
   expect(await shown()).toEqual([['2026-02-01', true]]);
   await say(carId, [line(carId, itemId, { saidOn: '2026-02-28', likely: '2026-03-20' })]);
   expect(await shown()).toEqual([

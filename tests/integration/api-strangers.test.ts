@@ -109,7 +109,6 @@ const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
   'event.remove': ({ garageId, eventId }) =>
     stranger.event.remove({ ...command(garageId), eventId, baseRevision: 1 }),
   'due.list': ({ garageId, carId }) => stranger.due.list({ garageId, filter: { carId } }),
-<<<<<<< HEAD
   'plannedLayUp.add': ({ garageId, carId }) =>
     stranger.plannedLayUp.add({ ...command(garageId), carId, layUpId: randomUUID(), layUp }),
   'plannedLayUp.change': ({ garageId, layUpId }) =>
@@ -122,9 +121,7 @@ const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
     stranger.order.change({ ...command(garageId), orderId, baseRevision: 1, order }),
   'order.remove': ({ garageId, orderId }) =>
     stranger.order.remove({ ...command(garageId), orderId, baseRevision: 1 }),
-=======
   'said.list': ({ garageId }) => stranger.said.list({ garageId }),
->>>>>>> 4c09d78 (The worker keeps what a forecast said, once an item and week, and said.list holds it against the log)
   'finding.open': ({ garageId }) => stranger.finding.open({ garageId }),
   'people.names': ({ garageId }) => stranger.people.names({ garageId }),
   'spec.view': ({ garageId, carId }) => stranger.spec.view({ garageId, carId }),
