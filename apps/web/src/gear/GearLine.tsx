@@ -4,7 +4,7 @@ import Link from 'next/link';
 import { StateMark } from '../components/index.ts';
 import { Bedding } from './Bedding.tsx';
 import styles from './GearLine.module.css';
-import { standsLines, watchedOf, wearLine } from './gear-facts.ts';
+import { fittedWords, standsLines, watchedOf, wearLine } from './gear-facts.ts';
 import { sortName } from './gear-words.ts';
 
 function nothingWords({ analysis }: GearRow): string {
@@ -50,7 +50,9 @@ export function GearLine({ row, garageId, unit }: GearLineProps) {
         <p>{nothingWords(row)}</p>
       )}
       <Bedding row={row} />
-      <p className={styles.lines}>{standsLines(row, unit).join(' ')}</p>
+      <p className={styles.lines}>
+        {worn ? fittedWords(row, unit) : standsLines(row, unit).join(' ')}
+      </p>
     </li>
   );
 }

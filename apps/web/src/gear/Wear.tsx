@@ -39,26 +39,26 @@ function Places({ wear, unit }: { wear: ComponentWear; unit: 'km' | 'mi' }) {
     <table className={styles.table}>
       <thead>
         <tr>
-          <th scope="col">Where</th>
           <th scope="col">Likely now</th>
           <th scope="col">Use left to</th>
         </tr>
       </thead>
-      <tbody>
-        {wearTable(wear, unit).map(({ place, now, measured, rate, left }) => (
-          <tr key={place}>
-            <th scope="row">
-              {place}
-              <span className={styles.soft}>measured {measured}</span>
+      {wearTable(wear, unit).map(({ place, now, measured, rate, left }) => (
+        <tbody key={place}>
+          <tr>
+            <th scope="rowgroup" colSpan={2} className={styles.place}>
+              {place} <span className={styles.soft}>measured {measured}</span>
             </th>
+          </tr>
+          <tr>
             <td>
               {now}
-              <span className={styles.soft}>{rate}</span>
+              <span className={styles.beneath}>{rate}</span>
             </td>
             <td>{left.length === 0 ? 'no minimum on record' : <Left left={left} />}</td>
           </tr>
-        ))}
-      </tbody>
+        </tbody>
+      ))}
     </table>
   );
 }

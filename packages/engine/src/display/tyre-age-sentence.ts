@@ -17,7 +17,10 @@ const OUT_YEARS = 10;
  * @example "Made in week 1 of 2020, 6 years ago. Have the tyres looked at every year now (advice of tyre
  *   makers: yearly after five, out at ten)."
  */
-export function tyreAgeSentence(life: ComponentLife, asOf: string): string | null {
+export function tyreAgeSentence(
+  life: Pick<ComponentLife, 'ageFrom' | 'ageUnread' | 'sessions'>,
+  asOf: string,
+): string | null {
   if (life.ageUnread !== null) return `${capital(life.ageUnread)}.`;
   const code = life.ageFrom;
   if (code === null) return null;

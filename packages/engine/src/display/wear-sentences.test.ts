@@ -5,7 +5,7 @@ import type { ComponentWear } from '../gear/wear-rate/result.ts';
 import type { GearDraft } from '../log/gear.ts';
 import { countedWords, wearSentences } from './wear-sentences.ts';
 import { leftWords, rateWords, useWords } from './wear-words.ts';
-import { wearToDo } from './worst-place.ts';
+import { wearFirst, wearToDo } from './worst-place.ts';
 
 const mm = (text: string) => ({ text, unit: 'mm' as const });
 const pads: GearDraft = { kind: 'component', name: 'Pads', sort: 'pads', condition: 'new' };
@@ -159,12 +159,42 @@ describe('wearToDo()', () => {
   });
 });
 
+describe('wearFirst()', () => {
+  const look = (sessions: number) => ({
+    id: 'look',
+    name: 'Look',
+    limits: [{ measure: 'sessions' as const, value: sessions }],
+  });
+  const first = (values: string[], items: Parameters<typeof gearBook>[0]['items'] = []) => {
+    const entries = entriesOf(season(padsAt, ...values));
+    const { life, analysis } = analyseGear(
+      gearBook({ gear: pads, asOf: '2026-06-01', entries, items }),
+    );
+    return life?.wear ? wearFirst(life.wear, analysis.items, 'km') : undefined;
+  };
+
+  it('speaks where nothing is watched, or less use is left than to a limit in the same use', () => {
+    // some 20 sessions to 3 mm; 16 are behind
+    const runsOut = { mark: 'noDate', word: 'First to run out' };
+    expect(first(['11', '10', '9', '8'])).toMatchObject(runsOut);
+    expect(first(['11', '10', '9', '8'], [look(60)])).toMatchObject(runsOut);
+    expect(first(['11', '10', '9', '8'], [look(20)])).toBeNull();
+  });
+
+  it('says nothing where days and use cannot be told apart, unless it asks for something', () => {
+    const yearly = { ...look(1), limits: [{ measure: 'months' as const, value: 12 }] };
+    expect(first(['11', '10', '9', '8'], [yearly])).toBeNull();
+    expect(first(['4', '2.5'], [yearly])).toMatchObject({ mark: 'overdue', word: 'Worn out' });
+  });
+});
+
 describe('words of wear', () => {
   it('rateWords() takes the use that can be told apart', () => {
     expect(rateWords(0.42, 'mm', 'sessions', 'km')).toBe('about 0.42 mm a session');
     expect(rateWords(0.0002, 'mm', 'km', 'km')).toBe('about 0.2 mm per 1,000 km');
     expect(rateWords(0.0002, 'mm', 'km', 'mi')).toBe('about 0.32 mm per 1,000 mi');
     expect(rateWords(0.004, 'mm', 'launches', 'km')).toBe('about 0.04 mm in 10 launches');
+    expect(rateWords(0.0937, 'mm', 'sessions', 'km')).toBe('about 0.09 mm a session');
     expect(rateWords(0.0001, 'mm', 'sessions', 'km')).toBe('less than 0.001 mm a session');
   });
 

@@ -57,7 +57,7 @@ export function rateWords(
 ): string {
   const { amount, words } = RATE_OF[basis];
   const per = rate * amount * (basis === 'km' ? KM_PER_UNIT[unit] : 1);
-  const decimals = per >= 0.1 ? 2 : 3;
+  const decimals = per >= 0.01 ? 2 : 3;
   const number = per < 0.0005 ? 'less than 0.001' : `about ${formatNumber(per, decimals)}`;
   return `${number} ${valueUnit} ${words(unit)}`;
 }

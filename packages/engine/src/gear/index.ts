@@ -10,3 +10,4 @@ export * from './wear-rate/result.ts';
 export { theilSen } from './wear-rate/theil-sen.ts';
 export { valueAfter } from './wear-rate/use-left.ts';
 export { NO_USE, wearAfter } from './wear-rate/wear-after.ts';
+export { wearFloors } from './wear-rate/wear-floors.ts';
