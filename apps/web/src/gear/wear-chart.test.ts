@@ -90,9 +90,20 @@ test('wearChart() draws no line through values that rise, and nothing of one', (
 });
 
 test('wearChart() gives one line two names where minima lie together', () => {
-  const { chart } = drawn(['11', '9'], { leastDepth: mm('3'), newDepth: mm('12') });
+  const { position, wear } = drawn(['11', '9'], { newDepth: mm('12') });
+  const floors = (
+    [
+      ['owner', 3],
+      ['lawEu', 1.6],
+      ['lawUs', 1.5875],
+    ] as const
+  ).map(([whose, value]) => ({ whose, mm: value, left: null }));
+  const chart = wearChart({ ...position, floors }, wear, 'km');
   expect(chart?.points[0]).toMatchObject({ isNew: true });
-  expect(chart?.floors).toHaveLength(1);
+  expect(chart?.floors.map(({ words }) => words)).toEqual([
+    '3 mm (your own value)',
+    '1.6 mm (law, EU), 2/32 in (1.59 mm; law, US)',
+  ]);
 });
 
 test('ticks() are round numbers', () => {

@@ -109,6 +109,14 @@ describe('componentWear()', () => {
   it('gives no rate of measurements without use between them', () => {
     const twice = [...season('9'), padsAt('2026-04-09', '8.9')];
     expect(first(twice)).toMatchObject({ finding: 'noUse', rate: null, now: { likely: 8.9 } });
+    const short: Drafted = {
+      kind: 'drive',
+      use: 'road',
+      car: 'a',
+      on: '2026-04-05',
+      distance: km(100),
+    };
+    expect(first([...season('9'), short, padsAt('2026-04-09', '8.9')]).finding).toBe('noUse');
   });
 
   it('says that values rise, and draws no line through them', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { kendallVariance } from './mann-kendall.ts';
+import { kendallVariance, mannKendall } from './mann-kendall.ts';
 import { robustLine } from './robust-line.ts';
 import { theilSen } from './theil-sen.ts';
 
@@ -59,3 +59,23 @@ it('kendallVariance() counts ties in use and in value', () => {
   expect(kendallVariance(at([0, 10], [4, 9], [4, 8], [8, 8]))).toBeCloseTo(120 / 18 + 4 / 24, 12);
   expect(kendallVariance(at([0, 10]))).toBe(0);
 });
+
+it('kendallVariance() is that of S over all orders of the values', () => {
+  const uses = [1, 1, 1, 2, 3];
+  const values = [4, 4, 4, 5, 6];
+  const all = orders(values).map(
+    (order) => mannKendall(uses.map((use, index) => ({ use, value: order[index] ?? 0 }))).s,
+  );
+  const squares = all.reduce((sum, s) => sum + s * s, 0) / all.length;
+  expect(all).toHaveLength(120);
+  expect(
+    kendallVariance(uses.map((use, index) => ({ use, value: values[index] ?? 0 }))),
+  ).toBeCloseTo(squares, 9);
+});
+
+function orders(list: readonly number[]): number[][] {
+  if (list.length === 0) return [[]];
+  return list.flatMap((value, at) =>
+    orders(list.filter((_, index) => index !== at)).map((rest) => [value, ...rest]),
+  );
+}

@@ -44,8 +44,8 @@ export function useLeft(line: WearLine, minimum: number): UseLeft {
   const c = margin ** 2 - squared * varianceAt(line, line.nowUse);
   const likely = line.rate > 0 ? quantity(margin / line.rate) : null;
   if (margin <= 0) return { likely: 0, low: 0, high: c >= 0 ? 0 : greater(a, b, c) };
-  // c <= 0: the minimum lies inside of the bounds already
-  const low = c <= 0 ? 0 : quantity((2 * c) / (b + root(a, b, c)));
+  // below 0, so 0, where the minimum lies inside of the bounds already
+  const low = quantity((2 * c) / (b + root(a, b, c)));
   const high = greater(a, b, c);
   return {
     likely,
