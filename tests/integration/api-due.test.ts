@@ -74,6 +74,8 @@ const PLAIN: DueLine = {
   dates: { early: null, likely: null, late: null },
   overdueSince: null,
   lastDone: '2026-01-05',
+  leadDays: 0,
+  parts: null,
 };
 const BOOK = (id: string) => ({ asOf: '2026-06-15', car: { id }, entries: [] }) as never;
 
@@ -140,6 +142,8 @@ test('due.list shows a line as it was written, with its car', async () => {
   const plain = {
     name: 'Spark plugs',
     known: false as const,
+    leadDays: 12,
+    parts: { kind: 'orderBy' as const, day: '2026-12-20', feasible: true },
     ...ahead('2027-01-05', null),
     readingNeeded: true as const,
   };
@@ -153,6 +157,7 @@ test('due.list shows a line as it was written, with its car', async () => {
     remaining: -2.5,
     unit: null,
     overdueSince: '2026-06-13',
+    parts: { kind: 'ordered' as const, order: { on: '2026-06-14' }, late: false },
     lastDone: null,
     dates: { early: '2026-05-21', likely: '2026-06-20', late: '2026-08-01' },
   };
@@ -165,11 +170,10 @@ test('due.list shows a line as it was written, with its car', async () => {
     status: 'away',
     laidUp: false,
     asOf: '2026-06-15',
-    orderBy: null,
   };
   expect(rows).toStrictEqual([
-    { ...PLAIN, ...line, id: rows[0]?.id, ...car },
-    { ...PLAIN, ...plain, id: rows[1]?.id, ...car },
+    { ...PLAIN, ...line, id: rows[0]?.id, ...car, orderBy: null },
+    { ...PLAIN, ...plain, id: rows[1]?.id, ...car, orderBy: '2026-12-20' },
   ]);
 });
 

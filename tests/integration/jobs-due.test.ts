@@ -1,7 +1,14 @@
-import { connect, type Db, schema, withGarage } from '@quartermark/db';
+import {
+  connect,
+  type Db,
+  replaceIfLater,
+  SNAPSHOT_SCHEMA,
+  schema,
+  withGarage,
+} from '@quartermark/db';
 import type { DueLine } from '@quartermark/engine/display';
 import type { SaidLine } from '@quartermark/engine/said';
-import { and, asc, eq } from 'drizzle-orm';
+import { asc, eq } from 'drizzle-orm';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { eventually } from '../support/eventually.ts';
 import { holdOnce } from '../support/hold-once.ts';
@@ -21,6 +28,8 @@ const LINE: Omit<DueLine, 'id' | 'name'> = {
   dates: { early: '2027-01-05', likely: '2027-01-05', late: '2027-01-05' },
   overdueSince: null,
   lastDone: '2026-01-05',
+  leadDays: 0,
+  parts: null,
 };
 
 /** Says of each item how many entries it saw: in the line's name, and in the days of what is said. */
@@ -156,30 +165,21 @@ function readSaid(garage: JobsGarage, carId: string) {
 
 /** A later snapshot by another worker, without lines. */
 async function writeAhead(db: Db, garage: JobsGarage, carId: string, inputVersion: number) {
-  const { snapshot } = schema;
-  const {
-    analysis: _,
-    lines: __,
-    said: ___,
-    ...columns
-  } = plainEngine().answer({
+  const book = { asOf: '2026-03-10', car: { id: carId }, entries: [] } as never;
+  const { analysis, lines: _, said: __, ...columns } = plainEngine().answer(book);
+  const row = {
+    ...columns,
+    garageId: garage.id,
+    carId,
+    inputVersion,
+    engineVersion: 1,
+    snapshotSchema: SNAPSHOT_SCHEMA,
     asOf: '2026-03-10',
-    car: { id: carId },
-    entries: [],
-  } as never);
-  await withGarage(db, { kind: 'job' }, garage.id, async (tx) => {
-    const ids = and(eq(snapshot.garageId, garage.id), eq(snapshot.carId, carId));
-    await tx.delete(snapshot).where(ids);
-    await tx.insert(snapshot).values({
-      ...columns,
-      garageId: garage.id,
-      carId,
-      inputVersion,
-      engineVersion: 1,
-      snapshotSchema: 1,
-      asOf: '2026-03-10',
-      computedAt: new Date('2026-03-10T10:00:00Z'),
-      urgency: 777,
-    });
-  });
+    computedAt: new Date('2026-03-10T10:00:00Z'),
+    urgency: 777,
+  };
+  const written = await withGarage(db, { kind: 'job' }, garage.id, (tx) =>
+    replaceIfLater(tx, row, analysis),
+  );
+  expect(written).toBe(true);
 }

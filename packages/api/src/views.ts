@@ -142,7 +142,7 @@ export type DueLineView = DueLine & {
   laidUp: boolean;
   /** the day the line speaks of; before `garage.today` it is being recomputed */
   asOf: string;
-  /** the last day to order its parts; null without one, or while an order stands */
+  /** the last day to order its parts; null without one, or while an order stands (`parts`) */
   orderBy: string | null;
 };
 

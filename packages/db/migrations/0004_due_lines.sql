@@ -26,8 +26,11 @@ create table due_line (
   ahead boolean not null,
   reading_needed boolean not null,
   overdue_since date,
-  order_by date,
   last_done date,
+  lead_days integer not null check (lead_days >= 0),
+  -- the day to order its parts by, and what else there is to say of them
+  order_by date,
+  parts jsonb,
   -- the car is not in use: laid up, in pieces, away or sold
   apart boolean not null,
   primary key (garage_id, car_id, item_id),

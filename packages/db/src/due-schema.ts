@@ -1,10 +1,12 @@
 import type { Trigger } from '@quartermark/engine';
+import type { OrderBy } from '@quartermark/engine/orders';
 import {
   boolean,
   date,
   doublePrecision,
   foreignKey,
   integer,
+  jsonb,
   pgTable,
   primaryKey,
   text,
@@ -46,8 +48,10 @@ export const dueLine = pgTable(
     ahead: boolean('ahead').notNull(),
     readingNeeded: boolean('reading_needed').notNull(),
     overdueSince: date('overdue_since'),
-    orderBy: date('order_by'),
     lastDone: date('last_done'),
+    leadDays: integer('lead_days').notNull(),
+    orderBy: date('order_by'),
+    parts: jsonb('parts').$type<OrderBy>(),
     /** the car is not in use: laid up, in pieces, away or sold */
     apart: boolean('apart').notNull(),
   },

@@ -60,7 +60,7 @@ export async function dueList(
       l.binding, l.limit_amount as "limit", l.remaining, l.unit, l.day::text as day,
       l.early::text as early, l.likely::text as likely, l.late::text as late,
       l.known, l.ahead, l.reading_needed as "readingNeeded", l.overdue_since::text as "overdueSince",
-      l.order_by::text as "orderBy", l.last_done::text as "lastDone",
+      l.last_done::text as "lastDone", l.lead_days as "leadDays", l.order_by::text as "orderBy", l.parts,
       l.apart, nullif(${key}, 'infinity')::text as key
     from due_line l
     join car c on c.garage_id = l.garage_id and c.id = l.car_id

@@ -41,5 +41,6 @@ function columnsOf(line: DueLine) {
     known: known ?? true,
     ahead: likely !== undefined,
     readingNeeded: readingNeeded ?? false,
+    orderBy: line.parts?.kind === 'orderBy' ? line.parts.day : null,
   };
 }

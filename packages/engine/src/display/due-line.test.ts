@@ -63,3 +63,24 @@ test('dueLinesOf() counts from what made an item due at once', () => {
   const triggered = carBook([incident], { items: [{ ...oil, triggers }] });
   expect(lines(triggered)[0]).toMatchObject({ reasonCode: 'trigger', overdueSince: '2026-06-13' });
 });
+
+test('dueLinesOf() says until when parts are to be ordered, or what stands ordered', () => {
+  const dates = { p10: '2026-06-30', p50: '2026-07-20', p90: null };
+  const items = [{ ...oil, leadDays: 12 }];
+  const parts = (more: { items?: typeof items; orders?: object[] }) => {
+    const book = carBook([reading('2026-06-01', 24_000)], { items: more.items ?? items });
+    const orders = (more.orders ?? []) as NonNullable<typeof book.orders>;
+    return lines({ ...book, orders }, dates)[0]?.parts;
+  };
+  expect(parts({})).toEqual({ kind: 'orderBy', day: '2026-06-18', feasible: true });
+  expect(parts({ items: [{ ...oil, leadDays: 0 }] })).toBeNull();
+  const order = { on: '2026-06-10', expected: '2026-07-21' };
+  expect(parts({ orders: [{ id: 'o', item: 'oil', ...order }] })).toEqual({
+    kind: 'ordered',
+    order,
+    late: true,
+  });
+  expect(parts({ orders: [{ id: 'o', item: 'plugs', ...order }] })).toMatchObject({
+    kind: 'orderBy',
+  });
+});

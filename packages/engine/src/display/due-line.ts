@@ -1,5 +1,7 @@
 import { addDays } from '../calendar/add.ts';
 import type { Book } from '../log/book.ts';
+import type { BookOrder, OrderInput } from '../log/order.ts';
+import { latestWorkDay, type OrderBy, orderBy } from '../orders/order-by.ts';
 import { type Analysis, type ItemResult, isAmountLimit } from '../wear/result.ts';
 import type { ItemFacts } from './car-facts.ts';
 import type { LaneItem } from './lane.ts';
@@ -17,9 +19,13 @@ export type DueLine = LaneItem & {
   overdueSince: string | null;
   /** last service or starting point */
   lastDone: string | null;
+  /** days to get its parts */
+  leadDays: number;
+  /** what there is to say of its parts, by `partsWords()`; null where there is nothing */
+  parts: OrderBy | null;
 };
 
-type Facts = ItemFacts & { dueSince?: string | undefined };
+type Facts = ItemFacts & { dueSince?: string | undefined; leadDays: number };
 
 /**
  * The items of a car as lines of the garage's list, in the book's order.
@@ -28,10 +34,32 @@ type Facts = ItemFacts & { dueSince?: string | undefined };
  */
 export function dueLinesOf(book: Book, analysis: Analysis): DueLine[] {
   const byId = new Map(book.items.map((item) => [item.id, item]));
-  return analysis.items.map((result) => dueLine(result, byId.get(result.id)));
+  return analysis.items.map((result) => {
+    const item = byId.get(result.id);
+    const orders = (book.orders ?? []).filter((order) => order.item === result.id);
+    return dueLine(result, item, partsOf(result, item?.leadDays ?? 0, orders, analysis.asOf));
+  });
 }
 
-function dueLine(result: ItemResult, item: Facts | undefined): DueLine {
+/** What takes no days to get needs no day to order it by. */
+function partsOf(
+  result: ItemResult,
+  leadDays: number,
+  orders: readonly BookOrder[],
+  asOf: string,
+): OrderBy | null {
+  const by = orderBy<OrderInput>({
+    latestWork: latestWorkDay(result, asOf),
+    likely: result.dueDate?.p50 ?? null,
+    leadDays,
+    orders: orders.map(({ id: _id, item: _item, ...order }) => order),
+    service: result.service ?? null,
+    asOf,
+  });
+  return by?.kind === 'orderBy' && leadDays === 0 ? null : by;
+}
+
+function dueLine(result: ItemResult, item: Facts | undefined, parts: OrderBy | null): DueLine {
   const { dueDate } = result;
   return {
     ...laneItem(result, item),
@@ -42,6 +70,8 @@ function dueLine(result: ItemResult, item: Facts | undefined): DueLine {
     },
     overdueSince: overdueSince(result, item),
     lastDone: result.service ?? null,
+    leadDays: item?.leadDays ?? 0,
+    parts,
   };
 }
 
