@@ -1,7 +1,7 @@
 'use client';
 
 import type { OverviewRow } from '@quartermark/api/client';
-import { formatDay, type Lane, laneItemWords } from '@quartermark/engine/display';
+import { formatDay, type Lane, type LaneItem, laneItemWords } from '@quartermark/engine/display';
 import type { Route } from 'next';
 import Link from 'next/link';
 import { useState } from 'react';
@@ -27,7 +27,8 @@ export function BoardTable({ rows, season, garageId }: BoardTableProps) {
               <th scope="col">Car</th>
               <th scope="col">Item</th>
               <th scope="col">How it stands</th>
-              <th scope="col">Day</th>
+              <th scope="col">Likely by</th>
+              <th scope="col">As early as</th>
               <th scope="col">Falls before</th>
             </tr>
           </thead>
@@ -60,7 +61,7 @@ function CarBody({ row, season, garageId }: CarBodyProps) {
             </span>
           ))}
         </th>
-        {lines[0] ? <Cells {...lines[0]} /> : <td colSpan={4}>Nothing to show.</td>}
+        {lines[0] ? <Cells {...lines[0]} /> : <td colSpan={5}>Nothing to show.</td>}
       </tr>
       {lines.slice(1).map((line) => (
         <tr key={line.id}>
@@ -71,17 +72,24 @@ function CarBody({ row, season, garageId }: CarBodyProps) {
   );
 }
 
-type TableLine = { id: string; name: string; stands: string; day: string; before: string };
+type TableLine = Record<'id' | 'name' | 'stands' | 'likely' | 'early' | 'before', string>;
 
-function Cells({ name, stands, day, before }: TableLine) {
+function Cells({ name, stands, likely, early, before }: TableLine) {
   return (
     <>
       <td>{name}</td>
       <td>{stands}</td>
-      <td>{day}</td>
+      <td>{likely}</td>
+      <td>{early}</td>
       <td>{before}</td>
     </>
   );
+}
+
+function likelyDay({ likely, early, day, state }: LaneItem): string {
+  const on = likely ?? (state === 'unknown' ? null : day);
+  if (on !== null) return formatDay(on);
+  return early === undefined ? 'no date' : 'not within three years';
 }
 
 function tableLines(row: OverviewRow, lane: Lane, { axis, events }: Season): TableLine[] {
@@ -92,7 +100,8 @@ function tableLines(row: OverviewRow, lane: Lane, { axis, events }: Season): Tab
       id: item.id,
       name: item.name,
       stands: detail === '' ? word : `${word}, ${detail}`,
-      day: item.day === null ? 'no date' : formatDay(item.day),
+      likely: likelyDay(item),
+      early: item.early ? formatDay(item.early) : '–',
       before: before ? `${before.event.name}, ${formatDay(before.event.start)}` : 'no event',
     };
   });

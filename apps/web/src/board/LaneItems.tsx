@@ -1,60 +1,60 @@
+'use client';
+
 import type { OverviewRow } from '@quartermark/api/client';
-import { type Lane, type LaneItem, laneItemWords } from '@quartermark/engine/display';
-import type { CSSProperties } from 'react';
-import { StateMark } from '../components/index.ts';
+import type { Lane, LaneItem } from '@quartermark/engine/display';
+import { useId, useState } from 'react';
+import { Button } from '../components/index.ts';
+import { AllItems } from './AllItems.tsx';
 import styles from './Board.module.css';
-import { dueBefore, leftOut, type Place, placeItem } from './place.ts';
+import { LaneLine } from './LaneLine.tsx';
 import type { Season } from './season.ts';
+import { leftOut, mayHoldMore, shownAtFirst } from './shown-items.ts';
 
 type LaneItemsProps = { row: OverviewRow; lane: Lane; season: Season };
 
 /**
- * What runs out first on a car, a line each. Where there is room for the board each stands at its date;
- * what has none is said in words. On a phone they are a list.
+ * What runs out first on a car, a line each, and all of it once somebody opens the lane. Where there is room
+ * for the board each stands at its date; what has none is said in words. On a phone they are a list.
  */
 export function LaneItems({ row, lane, season }: LaneItemsProps) {
-  const more = leftOut({ ...row, lane });
+  const [open, setOpen] = useState(false);
+  const id = useId();
   if (lane.next.length === 0) return <p className={styles.none}>Nothing is watched yet.</p>;
+  const shown = shownAtFirst(lane.next, row.carId, season.events);
+  const more = leftOut(shown, row);
+  const line = (item: LaneItem) => (
+    <LaneLine key={item.id} item={item} row={row} lane={lane} season={season} />
+  );
+  const first = <ol className={styles.items}>{shown.map(line)}</ol>;
+  const opens = mayHoldMore(lane, shown.length, more);
   return (
-    <ol className={styles.items}>
-      {lane.next.map((item) => (
-        <Line key={item.id} item={item} row={row} lane={lane} season={season} />
-      ))}
-      {more > 0 ? (
-        <li className={styles.more}>
-          and {more} more {more === 1 ? 'that asks' : 'that ask'} for something
-        </li>
+    <>
+      <div id={id}>
+        {open ? (
+          <AllItems row={row} garageId={season.garageId} meanwhile={first} line={line} />
+        ) : (
+          first
+        )}
+      </div>
+      {opens ? (
+        <p className={styles.foot}>
+          {more > 0 && !open ? (
+            <span>
+              and {more} more {more === 1 ? 'that asks' : 'that ask'} for something
+            </span>
+          ) : null}
+          <Button
+            look="quiet"
+            className={styles.opens}
+            aria-expanded={open}
+            aria-controls={id}
+            aria-label={`${open ? 'Show less' : 'Show all'}: ${row.name}`}
+            onClick={() => setOpen(!open)}
+          >
+            {open ? 'Show less' : 'Show all'}
+          </Button>
+        </p>
       ) : null}
-    </ol>
+    </>
   );
-}
-
-function Line({ item, row, lane, season }: LaneItemsProps & { item: LaneItem }) {
-  const { mark, word, detail } = laneItemWords(item, row);
-  const place = placeItem(item, lane.laidUp, season.axis);
-  const event = dueBefore(row.carId, place, season.events);
-  return (
-    <li
-      className={styles.item}
-      data-where={place.where}
-      data-turned={isTurned(place) || undefined}
-      style={{ '--at': shareOf(place) } as CSSProperties}
-    >
-      <StateMark kind={mark} />
-      <span className={styles.words}>
-        {item.name}: <strong>{word}</strong>
-        {detail ? <span className={styles.detail}>, {detail}</span> : null}
-        {event ? <span className={styles.before}>, before {event.event.name}</span> : null}
-      </span>
-    </li>
-  );
-}
-
-/** From here on words stand to the left of their mark. */
-const TURN = 0.5;
-
-const shareOf = (place: Place): number => (place.where === 'axis' ? place.at : 0);
-
-function isTurned(place: Place): boolean {
-  return place.where === 'later' || shareOf(place) > TURN;
 }

@@ -2,12 +2,12 @@ import type { LaneItem } from '@quartermark/engine/display';
 import { expect, test } from 'vitest';
 import {
   dueBefore,
-  leftOut,
   mayGo,
   placeEvents,
   placeItem,
   placeMonths,
   placeSpan,
+  placeWhisker,
 } from './place.ts';
 
 const axis = { today: '2026-06-15', days: 100 };
@@ -130,8 +130,40 @@ test('mayGo() lets any car go where none is named', () => {
   expect(mayGo(event('e', '2026-07-05', { cars: ['b'] }), 'a')).toBe(false);
 });
 
-test('leftOut() counts what asks for something beyond the three that are shown', () => {
-  const lane = { next: [item({ state: 'overdue' }), item({ state: 'overdue' }), item({})] };
-  expect(leftOut({ lane, overdue: 4, dueSoon: 1, notOnRecord: 0 })).toBe(3);
-  expect(leftOut({ lane, overdue: 2, dueSoon: 0, notOnRecord: 0 })).toBe(0);
+test('placeItem() stands on the likely day, and at the end where that is out of sight', () => {
+  const km = { binding: 'km', limit: 10_000, remaining: 2_300 };
+  expect(placeItem(item({ ...km, likely: '2026-07-05', early: '2026-06-20' }), null, axis)).toEqual(
+    {
+      where: 'axis',
+      at: 0.2,
+    },
+  );
+  expect(placeItem(item({ ...km, likely: '2027-07-05', early: null }), null, axis)).toEqual({
+    where: 'later',
+  });
+  expect(placeItem(item({ ...km, likely: null, early: null }), null, axis)).toEqual({
+    where: 'later',
+  });
+});
+
+test('placeItem() gives what is done once and for all no place', () => {
+  const done = item({ reasonCode: 'doneOnce', day: '2026-05-01' });
+  expect(placeItem(done, null, axis)).toEqual({ where: 'undated' });
+});
+
+test('placeWhisker() reaches back from the likely day to the early one, as far as the axis goes', () => {
+  const whisker = (early: string | null, likely: string | null) =>
+    placeWhisker(item({ early, likely }), null, axis);
+  expect(whisker('2026-06-25', '2026-07-05')).toEqual({ from: 0.1, to: 0.2 });
+  expect(whisker('2026-06-10', '2026-07-05')).toEqual({ from: 0, to: 0.2 });
+  expect(whisker('2026-06-25', '2027-07-05')).toEqual({ from: 0.1, to: 1 });
+  expect(whisker('2026-06-25', null)).toEqual({ from: 0.1, to: 1 });
+  expect(whisker('2027-06-25', '2027-07-05')).toBeNull();
+  expect(whisker('2026-07-05', '2026-07-05')).toBeNull();
+  expect(whisker(null, null)).toBeNull();
+});
+
+test('placeWhisker() draws none for an item that waits for its car to wake', () => {
+  const soon = item({ state: 'dueSoon', early: '2026-06-25', likely: '2026-07-05' });
+  expect(placeWhisker(soon, { since: '2026-01-01', until: '2026-07-04' }, axis)).toBeNull();
 });

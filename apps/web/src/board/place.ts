@@ -28,18 +28,37 @@ function placeDay(day: string, axis: Axis): Place {
 }
 
 /**
- * Where an item's mark stands. What has run out on a car that is laid up waits until it wakes: it
- * stands at the end of the lay-up if that is known.
+ * Where an item's mark stands: on the day it falls due likely, or surely. What has run out on a car that is
+ * laid up waits until it wakes: it stands at the end of the lay-up if that is known.
  */
 export function placeItem(item: LaneItem, laidUp: Lane['laidUp'], axis: Axis): Place {
-  const { state, day } = item;
+  const { state, day, likely, reasonCode } = item;
   if (laidUp !== null && (state === 'overdue' || state === 'dueSoon')) {
     const { until } = laidUp;
     return until === null ? { where: 'undated' } : placeDay(addDays(until, 1), axis);
   }
   if (state === 'overdue') return { where: 'edge' };
-  if (state === 'unknown' || day === null) return { where: 'undated' };
-  return placeDay(day, axis);
+  if (state === 'unknown' || reasonCode === 'doneOnce') return { where: 'undated' };
+  const on = likely ?? day;
+  // looked for three years ahead and not found
+  if (on === null) return { where: likely === null ? 'later' : 'undated' };
+  return placeDay(on, axis);
+}
+
+/**
+ * The days from the one an item could be due as early as to its likely one, as far as the axis reaches;
+ * null where they are the same, or not said of it now.
+ */
+export function placeWhisker(
+  item: LaneItem,
+  laidUp: Lane['laidUp'],
+  axis: Axis,
+): { from: number; to: number } | null {
+  const { early, likely = null } = item;
+  if (early == null || early === likely || laidUp !== null) return null;
+  const from = Math.max(0, shareOf(early, axis));
+  const to = likely === null ? 1 : Math.min(1, shareOf(likely, axis));
+  return to > from ? { from, to } : null;
 }
 
 /** The part of the axis that some days cover, ends included; null where they cover none of it. */
@@ -136,24 +155,4 @@ export function dueBefore<E extends Dated>(
   if (place.where !== 'edge' && place.where !== 'axis') return null;
   const at = place.where === 'edge' ? 0 : place.at;
   return events.find((one) => one.from >= at && mayGo(one, carId)) ?? null;
-}
-
-/** How many items that ask for something the lane has no room for. */
-export function leftOut({
-  lane,
-  overdue,
-  dueSoon,
-  notOnRecord,
-}: {
-  lane: Pick<Lane, 'next'>;
-  overdue: number;
-  dueSoon: number;
-  notOnRecord: number;
-}): number {
-  const shown = (counts: (item: LaneItem) => boolean) => lane.next.filter(counts).length;
-  return (
-    Math.max(0, overdue - shown(({ state }) => state === 'overdue')) +
-    Math.max(0, dueSoon - shown(({ state }) => state === 'dueSoon')) +
-    Math.max(0, notOnRecord - shown(({ reasonCode }) => reasonCode === 'noBaseline'))
-  );
 }

@@ -3,6 +3,7 @@ import { type Axis, BOARD_DAYS, type PlacedEvent, placeEvents, placeSpan } from 
 
 /** What every lane of the board shares. */
 export type Season = {
+  garageId: string;
   axis: Axis;
   /** on the axis, by their first day */
   events: readonly PlacedEvent<EventView>[];
@@ -18,7 +19,13 @@ export type PlacedPlan = PlannedLayUpView & { from: number; to: number };
 export function seasonOf({ garage, events, plannedLayUps }: EventList): Season {
   const axis = { today: garage.today, days: BOARD_DAYS };
   const { placed, rows } = placeEvents(events, axis);
-  return { axis, events: placed, rows, plans: placePlans(plannedLayUps, axis) };
+  return {
+    garageId: garage.id,
+    axis,
+    events: placed,
+    rows,
+    plans: placePlans(plannedLayUps, axis),
+  };
 }
 
 function placePlans(plans: readonly PlannedLayUpView[], axis: Axis): PlacedPlan[] {

@@ -5,6 +5,7 @@ import { formatDay, garageAnswer } from '@quartermark/engine/display';
 import { useSuspenseInfiniteQuery, useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import Link from 'next/link';
+import { BoardKey } from '../board/BoardKey.tsx';
 import { BoardTable } from '../board/BoardTable.tsx';
 import { SeasonHead } from '../board/SeasonHead.tsx';
 import { seasonOf } from '../board/season.ts';
@@ -65,6 +66,7 @@ export function GarageScreen({ garageId }: { garageId: string }) {
               <CarRow key={row.carId} row={row} garage={garage} season={season} />
             ))}
           </ul>
+          <BoardKey />
           <BoardTable rows={rows} season={season} garageId={garageId} />
           {hasNextPage ? (
             <div className={styles.more}>
