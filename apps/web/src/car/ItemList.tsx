@@ -37,10 +37,20 @@ export function ItemList({ owned }: { owned: Owned }) {
         </p>
       ) : null}
       <ol className={styles.list}>
-        {rows.map((row) => (
+        {rows.slice(0, 1).map((row) => (
           <ItemRow key={row.id} row={row} owned={owned} />
         ))}
       </ol>
+      {rows.length > 1 ? (
+        <>
+          <h2 className={styles.rest}>Then, by urgency</h2>
+          <ol className={styles.list}>
+            {rows.slice(1).map((row) => (
+              <ItemRow key={row.id} row={row} owned={owned} />
+            ))}
+          </ol>
+        </>
+      ) : null}
     </section>
   );
 }

@@ -1,8 +1,9 @@
-import { type ItemResult, isAmountLimit } from '@quartermark/engine';
+import { type ItemResult, isAmountLimit, type LimitResult } from '@quartermark/engine';
 import {
   dueAtOnceSentence,
   hardUseSentence,
   limitsWords,
+  nowSentence,
   whySentence,
 } from '@quartermark/engine/display';
 import { Why } from '../components/index.ts';
@@ -11,6 +12,8 @@ import { betterWords } from './better-words.ts';
 import { Evidence } from './Evidence.tsx';
 import type { WatchedItem } from './ItemList.tsx';
 import styles from './ItemWhy.module.css';
+import { UseBar } from './UseBar.tsx';
+import { WhenDue } from './WhenDue.tsx';
 
 type ItemWhyProps = { row: WatchedItem; owned: Owned };
 
@@ -19,6 +22,7 @@ export function ItemWhy({ row, owned }: ItemWhyProps) {
   const { item, result } = row;
   return (
     <div className={styles.why}>
+      {result ? <WhenDue row={row} result={result} owned={owned} /> : null}
       {result ? <Limits row={row} result={result} unit={owned.unit} /> : null}
       <p>
         Limits: {limitsWords(item.limits)}. {sourceWords(item.source)}
@@ -44,15 +48,24 @@ function Limits({ row: { item }, result, unit }: LimitsProps) {
     <>
       {atOnce === null ? null : <p>{atOnce}</p>}
       {(over ? [] : result.limits).map((limit) => (
-        <p key={`${limit.measure}:${limit.severe}`}>
-          {whySentence(limit, { service: result.service, item, unit })}
-        </p>
+        <div key={`${limit.measure}:${limit.severe}`} className={styles.limit}>
+          <p>{whySentence(limit, { service: result.service, item, unit })}</p>
+          {isAmountLimit(limit) ? <UseBar limit={limit} item={item} unit={unit} /> : null}
+          <Now limit={limit} item={item} unit={unit} />
+        </div>
       ))}
       {result.severe && item.severe && !over ? (
         <p>{hardUseSentence(result.severe, item.severe, unit)}</p>
       ) : null}
     </>
   );
+}
+
+type NowProps = { limit: LimitResult; item: WatchedItem['item']; unit: 'km' | 'mi' };
+
+function Now({ limit, item, unit }: NowProps) {
+  const words = nowSentence(limit, { item, unit });
+  return words === null ? null : <p>{words}</p>;
 }
 
 function Better({ result }: { result: ItemResult }) {
@@ -74,7 +87,7 @@ function sourceWords(source: string | undefined): string {
   return source ? `Source: ${source}.` : 'No source is named: unverified.';
 }
 
-function formulaWords({ limits }: ItemResult): string {
+function formulaWords({ limits, dueDate }: ItemResult): string {
   const amounts = limits.some(isAmountLimit);
   const days = limits.some(({ measure }) => measure === 'months' || measure === 'days');
   return [
@@ -82,7 +95,9 @@ function formulaWords({ limits }: ItemResult): string {
       ? 'What is left is the limit less the use counted since the last service, each kind of use as heavily as the item says.'
       : '',
     days ? 'Months and days run from the last service, whether the car is used or not.' : '',
-    limits.length > 1 ? 'The limit used up the furthest decides.' : '',
+    limits.length > 1
+      ? `The limit ${dueDate === undefined ? 'used up the furthest' : 'that is likely reached first'} decides.`
+      : '',
   ]
     .filter((sentence) => sentence !== '')
     .join(' ');

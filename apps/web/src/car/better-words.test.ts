@@ -43,6 +43,14 @@ test('betterWords() asks for amounts where some were worked out', () => {
   );
 });
 
+test('betterWords() says what the days of a forecast rest on', () => {
+  const dueDate = { p10: '2026-07-01', p50: '2026-08-01', p90: null };
+  expect(betterWords(item({ dueDate }))[0]).toContain('Read the odometer now and then, and plan');
+  const sessions = limit({ measure: 'sessions' });
+  expect(betterWords(item({ dueDate, limits: [sessions] }))[0]).toMatch(/^Plan events/);
+  expect(betterWords(item({ dueDate, state: 'overdue' }))).toEqual([]);
+});
+
 test('betterWords() is empty where nothing is missing', () => {
   expect(betterWords(item({}))).toEqual([]);
 });

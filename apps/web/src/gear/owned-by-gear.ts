@@ -16,6 +16,7 @@ export function ownedByGear(garage: GarageView, row: GearRow): Owned {
     orders,
     analysis,
     laidUp: false,
+    openLayUp: false,
     failed: analysis === null,
     computed: analysis
       ? `Worked out as this page was asked for, by version ${analysis.engineVersion} of the reckoning.`

@@ -22,6 +22,8 @@ export type Owned = {
   /** null: being worked out */
   analysis: { items: ItemResult[]; flags: Flag[]; asOf: string } | null;
   laidUp: boolean;
+  /** in a lay-up of which nobody said when it ends */
+  openLayUp: boolean;
   /** its figures could not be worked out */
   failed: boolean;
   /** when and by what its figures were worked out */
@@ -45,6 +47,7 @@ export function ownedByCar(view: CarView): Owned {
     orders,
     analysis,
     laidUp: analysis !== null && analysis.laidUp !== null,
+    openLayUp: analysis?.laidUp?.until === null,
     failed: failure !== null,
     computed: computedWords(view),
   };

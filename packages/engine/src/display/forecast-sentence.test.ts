@@ -7,7 +7,7 @@ import type {
   ItemResult,
   LimitResult,
 } from '../wear/result.ts';
-import { bandSentence, forecastSentence, nowSentence } from './forecast-sentence.ts';
+import { bandDays, forecastSentence, nowSentence } from './forecast-sentence.ts';
 
 const asOf = '2026-01-10';
 const km: AmountLimitResult = {
@@ -166,26 +166,27 @@ test('forecastSentence() is silent where there is nothing to be forecast', () =>
   expect(said(km, { reasonCode: 'doneOnce' })).toBeNull();
 });
 
-test('bandSentence() names the three days, and the end of the forecast where one lies beyond it', () => {
+test('bandDays() names the three days, and the end of the forecast where one lies beyond it', () => {
   const days = { p10: '2026-05-21', p50: '2026-06-20', p90: '2026-08-03' };
-  expect(bandSentence(days, about)).toBe(
-    'Likely by 20 June, could be as early as 21 May, nine times in ten by 3 August.',
-  );
-  expect(bandSentence({ ...days, p90: null }, about)).toBe(
-    'Likely by 20 June, could be as early as 21 May, could be later than January 2029.',
-  );
-  expect(bandSentence({ ...days, p50: null, p90: null }, about)).toBe(
-    'Not likely before January 2029, could be as early as 21 May.',
-  );
-  expect(bandSentence({ ...days, p10: asOf }, about)).toMatch(
-    /^Likely by 20 June, could be due by now/,
-  );
+  const said = (due: Parameters<typeof bandDays>[0]) =>
+    bandDays(due, about).map(({ words, day }) => `${words} ${day}`);
+  expect(said(days)).toEqual([
+    'Likely by 20 June',
+    'Could be as early as 21 May',
+    'Nine times in ten by 3 August',
+  ]);
+  expect(said({ ...days, p50: null, p90: null })).toEqual([
+    'Likely by not before January 2029',
+    'Could be as early as 21 May',
+    'Nine times in ten by not before January 2029',
+  ]);
+  expect(said({ ...days, p10: asOf })[1]).toBe('Could be as early as today');
 });
 
-test('bandSentence() is silent where the days say no more than the state', () => {
+test('bandDays() is empty where the days say no more than the state', () => {
   const one = '2026-05-02';
-  expect(bandSentence({ p10: one, p50: one, p90: one }, about)).toBeNull();
-  expect(bandSentence({ p10: null, p50: null, p90: null }, about)).toBeNull();
+  expect(bandDays({ p10: one, p50: one, p90: one }, about)).toEqual([]);
+  expect(bandDays({ p10: null, p50: null, p90: null }, about)).toEqual([]);
 });
 
 test('nowSentence() says what is expected since the last reading, where it differs', () => {

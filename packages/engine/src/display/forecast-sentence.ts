@@ -132,25 +132,25 @@ export function forecastSentence(result: ItemResult, about: About): string | nul
 }
 
 /**
- * The days of a forecast, as one sentence; null where they say no more than the state does (a day of the
- * calendar, nothing within three years).
+ * The days of a forecast, each with its words; empty where they say no more than the state does (a day of
+ * the calendar, nothing within three years).
  *
- * @example bandSentence({ p10: '2026-05-21', p50: '2026-06-20', p90: '2026-08-03' }, { asOf: '2026-05-10' })
- * // "Likely by 20 June, could be as early as 21 May, nine times in ten by 3 August."
+ * @example bandDays({ p10: '2026-05-21', p50: '2026-06-20', p90: '2026-08-03' }, { asOf: '2026-05-10' })
+ * // [{ words: 'Likely by', day: '20 June' }, { words: 'Could be as early as', day: '21 May' },
+ * //  { words: 'Nine times in ten by', day: '3 August' }]
  */
-export function bandSentence({ p10, p50, p90 }: DueDates, about: { asOf: string }): string | null {
-  if (p10 === p90 || p10 === null) return null;
-  const end = horizonMonth(about.asOf);
-  const likely = p50 === null ? `Not likely before ${end}` : `Likely by ${dayAhead(p50, about)}`;
-  const early =
-    p10 <= about.asOf ? 'could be due by now' : `could be as early as ${dayAhead(p10, about)}`;
-  const late =
-    p90 !== null
-      ? `, nine times in ten by ${dayAhead(p90, about)}`
-      : p50 === null
-        ? ''
-        : `, could be later than ${end}`;
-  return `${likely}, ${early}${late}.`;
+export function bandDays(
+  { p10, p50, p90 }: DueDates,
+  about: { asOf: string },
+): { words: string; day: string }[] {
+  if (p10 === p90 || p10 === null) return [];
+  const late = `not before ${horizonMonth(about.asOf)}`;
+  const say = (day: string | null) => (day === null ? late : dayAhead(day, about));
+  return [
+    { words: 'Likely by', day: say(p50) },
+    { words: 'Could be as early as', day: p10 <= about.asOf ? 'today' : say(p10) },
+    { words: 'Nine times in ten by', day: say(p90) },
+  ];
 }
 
 /**

@@ -28,6 +28,7 @@ export { openSentences, stopSentences } from './stop-sentences.ts';
 export * from './typed-words.ts';
 export * from './tyre-age-sentence.ts';
 export * from './urgency-of.ts';
+export * from './use-parts.ts';
 export * from './use-place.ts';
 export * from './wear-sentences.ts';
 export * from './wear-words.ts';
