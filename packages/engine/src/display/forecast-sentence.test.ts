@@ -189,11 +189,11 @@ test('bandDays() is empty where the days say no more than the state', () => {
   expect(bandDays({ p10: null, p50: null, p90: null }, about)).toEqual([]);
 });
 
-test('nowSentence() says what is expected since the last reading, where it differs', () => {
+test('nowSentence() says what is expected since the last reading, where it makes a difference', () => {
   expect(nowSentence({ ...km, accrued: 8_120, accruedNow: 8_401.7 }, about)).toBe(
     '8,120 km by the last reading, about 8,400 km by now.',
   );
-  expect(nowSentence({ ...km, accruedNow: 7_000.2 }, about)).toBeNull();
+  expect(nowSentence({ ...km, accruedNow: 7_049 }, about)).toBeNull();
   expect(nowSentence(km, about)).toBeNull();
   expect(nowSentence(months, about)).toBeNull();
 });

@@ -15,6 +15,7 @@ import { formatNumber } from './format-number.ts';
 import { formatAmount, formatCount } from './format-quantity.ts';
 import { capital } from './grammar.ts';
 import { limitToSpeakOf } from './limit-to-speak-of.ts';
+import { isWorthSaying } from './use-parts.ts';
 
 type About = {
   item?: ItemFacts | undefined;
@@ -154,17 +155,17 @@ export function bandDays(
 }
 
 /**
- * What a limit stands at with the use expected since the last reading, where that reads otherwise.
+ * What a limit stands at with the use expected since the last reading, where that makes a difference.
  *
  * @example nowSentence(limit, { item: oil, unit: 'km' }) // "8,120 km by the last reading, about 8,400 km by now."
  */
 export function nowSentence(limit: LimitResult, about: Omit<About, 'asOf'>): string | null {
-  if (!isAmountLimit(limit) || limit.accruedNow === undefined) return null;
+  if (!isAmountLimit(limit) || limit.accruedNow === undefined || !isWorthSaying(limit)) return null;
   const typed = about.item && typedLimit(about.item, limit.measure, limit.severe);
   const unit = typed?.measure === 'km' ? typed.unit : about.unit;
   const read = formatAmount(limit.measure, limit.accrued, unit);
   // so exact as what is expected, not more
   const expected = twoFigures(limit.measure, limit.accruedNow - limit.accrued, unit);
   const now = formatAmount(limit.measure, limit.accrued + expected, unit);
-  return read === now ? null : `${read} by the last reading, about ${now} by now.`;
+  return `${read} by the last reading, about ${now} by now.`;
 }

@@ -49,12 +49,24 @@ export function useParts(limit: AmountLimitResult, about: About): UsePart[] {
     ];
   });
   const unread = accruedNow - accrued;
-  if (words(unread) === words(0) || unread <= 0) return parts;
+  if (!isWorthSaying(limit)) return parts;
   const where = 'expected since the last reading';
   return [
     ...parts,
     { useClass: null, where, used: '', counts: words(unread), share: unread / whole },
   ];
+}
+
+/** Less of a limit than that is nothing one would read the odometer for. */
+const WORTH_SAYING = 0.005;
+
+/** True where the use expected since the last reading makes a difference to the limit. */
+export function isWorthSaying({
+  accrued,
+  accruedNow = accrued,
+  limit,
+}: AmountLimitResult): boolean {
+  return accruedNow - accrued >= WORTH_SAYING * limit;
 }
 
 /** Where the limit stands on a bar of its use: 1 at the end, less once it is passed. */
