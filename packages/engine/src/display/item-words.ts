@@ -150,6 +150,16 @@ function whenDue(item: LaneItem, of: Rests | null, on: Standing, near: boolean):
   return `${when}; ${why}`;
 }
 
+/**
+ * When something falls due with the day it could be as early as, however far off that is, and what is left.
+ *
+ * @param item neither overdue nor unknown
+ * @example dueWords(item, on) // "likely by Sat 3 October, could be as early as 30 August; 2,300 km left"
+ */
+export function dueWords(item: LaneItem, on: Standing): string {
+  return whenDue(item, restsOn(item, on.unit), on, true);
+}
+
 function toRead({ amount }: Rests): string {
   if (amount === 'km') return 'read the odometer';
   return amount === 'hours' ? 'read the meter' : 'record the use since';

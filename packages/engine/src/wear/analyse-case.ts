@@ -4,7 +4,7 @@ import type { CarCase } from '../history/case.ts';
 import { analyseItem } from './analyse-item.ts';
 import { findLayUp } from './find-lay-up.ts';
 import { lastServices } from './last-service.ts';
-import { ledgerOf } from './ledger.ts';
+import { type Asked, ledgerOf } from './ledger.ts';
 import { readOdometer } from './read-odometer.ts';
 import type { CaseAnalysis } from './result.ts';
 import { sortFlags } from './sort-flags.ts';
@@ -22,18 +22,9 @@ export function analyseCase(car: CarCase, asked: Asked = {}): CaseAnalysis {
   return analyseHistory(car, buildHistory(car), asked);
 }
 
-export type Asked = {
-  /** each item is projected to the end of each planned event that is not over; no where absent */
-  toEvents?: boolean;
-};
-
 /** The same, where the history of the case is at hand already. */
-export function analyseHistory(
-  car: CarCase,
-  history: History,
-  { toEvents = false }: Asked = {},
-): CaseAnalysis {
-  const ledger = ledgerOf(car, history, toEvents);
+export function analyseHistory(car: CarCase, history: History, asked: Asked = {}): CaseAnalysis {
+  const ledger = ledgerOf(car, history, asked);
   const services = lastServices(history.timeline);
   return {
     schema: 1,

@@ -1,3 +1,4 @@
+import { parseDay } from '../calendar/day-number.ts';
 import { type Forecasts, forecastsOf } from '../forecast/forecasts.ts';
 import type { PlannedOccasion } from '../forecast/planned-occasions.ts';
 import { seasonOf } from '../forecast/season.ts';
@@ -23,12 +24,18 @@ export type Ledger = {
   projectTo: readonly PlannedOccasion[];
 };
 
-/**
- * A car's own history as a ledger.
- *
- * @param toEvents whether items are projected to the end of each planned event that is not over
- */
-export function ledgerOf(car: CarCase, history: History, toEvents: boolean): Ledger {
+export type Asked = {
+  /**
+   * items are projected to the end of each planned event that is not over, or of those with these ids
+   * alone; to none where absent
+   */
+  toEvents?: boolean | readonly string[];
+  /** and to the end of these days, of which no use is known that would count for anything */
+  toDays?: readonly { id: string; start: string; end: string }[];
+};
+
+/** A car's own history as a ledger. */
+export function ledgerOf(car: CarCase, history: History, asked: Asked): Ledger {
   const { asOfDay, timeline, contributions } = history;
   const season = seasonOf(car, history);
   return {
@@ -37,6 +44,43 @@ export function ledgerOf(car: CarCase, history: History, toEvents: boolean): Led
     contributions,
     isKnown: (service, measure) => isKnown(history, service, measure),
     forecasts: forecastsOf(season),
-    projectTo: toEvents ? season.planned.filter(({ endAhead }) => endAhead >= 0) : [],
+    projectTo: eventsToCome([...season.planned, ...daysWithoutUse(asked, asOfDay)], asked),
   };
 }
+
+function eventsToCome(
+  events: readonly PlannedOccasion[],
+  { toEvents = false, toDays = [] }: Asked,
+): PlannedOccasion[] {
+  const wanted = typeof toEvents === 'boolean' ? null : new Set(toEvents);
+  const days = new Set(toDays.map(({ id }) => id));
+  return events
+    .filter(({ endAhead }) => endAhead >= 0)
+    .filter(({ id }) => days.has(id) || (wanted?.has(id) ?? toEvents === true));
+}
+
+function daysWithoutUse({ toDays = [] }: Asked, asOfDay: number): PlannedOccasion[] {
+  return toDays.map(({ id, start, end }) => {
+    const [startAhead, endAhead] = [parseDay(start) - asOfDay, parseDay(end) - asOfDay];
+    return {
+      id,
+      useClass: 'road',
+      amounts: NO_USE,
+      attend: 1,
+      daysAhead: [],
+      days: endAhead - startAhead + 1,
+      startAhead,
+      endAhead,
+    };
+  });
+}
+
+const NO_USE: PlannedOccasion['amounts'] = {
+  distanceKm: 0,
+  hours: 0,
+  sessions: 0,
+  launches: 0,
+  distanceEstimated: false,
+  hoursEstimated: false,
+  hoursOpen: false,
+};

@@ -1,0 +1,139 @@
+import { addDays, weekday } from '../calendar/add.ts';
+import type { DistanceUnit } from '../log/units.ts';
+import type { CarStatus } from '../matters/result.ts';
+import type { DueLine } from './due-line.ts';
+import { earlyWords, horizonMonth, nearWords, type Spoken, weekdayAhead } from './due-words.ts';
+import type { ItemWords } from './item-words.ts';
+import { sideWords } from './what-if-words.ts';
+
+/** A line of the garage's list as the words need it. */
+export type DueListLine = DueLine & {
+  carId: string;
+  carName: string;
+  carUnit: DistanceUnit;
+  status: CarStatus;
+  laidUp: boolean;
+  /** civil date the line speaks of */
+  asOf: string;
+};
+
+/** By what the list is sorted, and so grouped. */
+export type DueOrder = 'likely' | 'early' | 'car';
+
+export type DueGroup = { key: string; title: string };
+
+/** Cars that are not in use: what has run out waits, and is asked for then. */
+const APART: Readonly<Record<Exclude<CarStatus, 'inUse'>, string>> = {
+  laidUp: 'Before it wakes: laid-up cars',
+  inPieces: 'Before its next drive: cars in pieces',
+  away: 'Before its next drive: cars that are away',
+  sold: 'Cars that are sold',
+};
+
+/**
+ * Under which heading a line stands.
+ *
+ * @example dueGroup(line, 'likely', { asOf: '2026-06-05' }) // { key: '2026-06-08', title: 'Week of Mon 8 June' }
+ */
+export function dueGroup(line: DueListLine, order: DueOrder, spoken: Spoken): DueGroup {
+  const { status, state, dates } = line;
+  if (order === 'car') return { key: line.carId, title: line.carName };
+  if (status !== 'inUse') return { key: status, title: APART[status] };
+  if (state === 'overdue') return { key: 'overdue', title: 'Overdue' };
+  if (state === null) return { key: 'noDate', title: 'No date yet' };
+  const day = dates[order];
+  if (day !== null) {
+    const monday = mondayOf(day);
+    return { key: monday, title: `Week of ${weekdayAhead(monday, spoken)}` };
+  }
+  const until = spoken.asOf === null ? 'within three years' : `before ${horizonMonth(spoken.asOf)}`;
+  return { key: 'later', title: `Nothing ${order === 'likely' ? 'likely ' : ''}${until}` };
+}
+
+/** Monday of the ISO week of a civil date. @example mondayOf('2026-06-14') // '2026-06-08' */
+export function mondayOf(day: string): string {
+  return addDays(day, 1 - weekday(day));
+}
+
+/** A line's state and dates. What waits for a car that is in pieces or away is not called overdue. */
+export function dueLineWords(line: DueListLine): ItemWords {
+  const { carUnit: unit, laidUp, asOf, status } = line;
+  const words = sideWords(line, { unit, laidUp, asOf });
+  const waits = status === 'inPieces' || status === 'away';
+  if (!waits || (words.mark !== 'overdue' && words.mark !== 'dueSoon')) return words;
+  return { ...words, mark: 'beforeItWakes', word: 'Before its next drive' };
+}
+
+export type DueListCounts = {
+  overdue: number;
+  dueSoon: number;
+  unknown: number;
+  fine: number;
+  noDate: number;
+  apart: number;
+  carsToCome: number;
+};
+
+/**
+ * The first line of the list: what is overdue, and what is likely due before a day.
+ *
+ * @param soon lines of cars in use that could be due before the day, by the early day; overdue ones first
+ * @param more there are further such lines
+ * @param before civil date, itself not counted
+ * @example dueListAnswer({ ... }, { asOf: '2026-06-15' })
+ * // "4 things are likely due before 30 June; the first is Engine oil of Brindle 2, likely by Sat 20 June."
+ */
+export function dueListAnswer(
+  list: {
+    soon: readonly DueListLine[];
+    more: boolean;
+    before: string;
+    counts: DueListCounts;
+  },
+  spoken: Spoken,
+): string {
+  const { soon, counts } = list;
+  const { overdue, unknown, apart, carsToCome, ...rest } = counts;
+  const known = overdue + rest.dueSoon + rest.fine + rest.noDate;
+  const coming = carsToCome > 0 ? [`${cars(carsToCome)} still being worked out.`] : [];
+  if (known + unknown + apart === 0)
+    return coming.length > 0 ? coming.join(' ') : 'Nothing is watched on any car yet.';
+  const over = soon.find(({ state }) => state === 'overdue');
+  const sentences = [
+    ...(overdue > 0 ? [`${things(overdue)} overdue${over ? `, ${of(over)} first` : ''}.`] : []),
+    known > 0 ? comingSentence(list, spoken) : '',
+    ...(unknown > 0 ? [`Of ${things(unknown, 'thing')} nobody can say: the log is open.`] : []),
+    ...coming,
+  ];
+  return sentences.filter((sentence) => sentence !== '').join(' ');
+}
+
+function comingSentence(
+  { soon, more, before, counts }: Parameters<typeof dueListAnswer>[0],
+  spoken: Spoken,
+): string {
+  const ahead = soon.filter(({ state, likely }) => state !== 'overdue' && likely !== undefined);
+  const likely = ahead.filter(({ dates }) => dates.likely !== null && dates.likely < before);
+  const day = beforeWords(before, spoken);
+  const [first] = likely;
+  const other = counts.overdue > 0 ? ' else' : '';
+  const atLeast = more ? 'At least ' : '';
+  if (first)
+    return `${atLeast}${things(likely.length)} likely due ${day}; the first is ${of(first)}, ${nearWords(first.dates, spoken)}.`;
+  const [could] = ahead;
+  if (!could || could.dates.early === null) return `Nothing${other} known is due ${day}.`;
+  return `Nothing${other} is likely due ${day}, but ${things(ahead.length, 'thing').toLowerCase()} could be; the first is ${of(could)}, ${earlyWords(could.dates.early, spoken)}.`;
+}
+
+const of = ({ name, carName }: DueListLine) => `${name} of ${carName}`;
+
+function beforeWords(before: string, spoken: Spoken): string {
+  return `before ${weekdayAhead(before, spoken).replace(/^\w+ /, '')}`;
+}
+
+function things(count: number, alone?: 'thing'): string {
+  if (alone) return count === 1 ? 'one thing' : `${count} things`;
+  return count === 1 ? 'One thing is' : `${count} things are`;
+}
+
+const cars = (count: number) => (count === 1 ? 'One car is' : `${count} cars are`);

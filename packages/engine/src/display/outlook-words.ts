@@ -1,0 +1,96 @@
+import type { OrderBy } from '../orders/index.ts';
+import type { Outlook, RunsOut } from '../what-if/outlook.ts';
+import { dayAhead, type Spoken, weekdayAhead } from './due-words.ts';
+import { listWords } from './grammar.ts';
+
+/** Names told one by one; what goes beyond is counted. */
+const NAMED = 6;
+
+const BEGINS: Readonly<Record<RunsOut['how'], string>> = {
+  already: 'Has run out already',
+  likely: 'Likely to run out before the end',
+  could: 'Could run out before the end',
+};
+
+/**
+ * What an event means for a car, a sentence for each: what has run out, what is likely to and what could,
+ * each with its work; that nothing known does; and of what nobody can say.
+ *
+ * @example outlookSentences(outlook, { asOf: '2026-06-01' })
+ * // ["Likely to run out before the end: Brake fluid (latest work Fri 12 June, order by 5 June)."]
+ */
+export function outlookSentences(outlook: Outlook, spoken: Spoken): string[] {
+  const { runsOut, notKnown } = outlook;
+  const sentences = (['already', 'likely', 'could'] as const).flatMap((how) => {
+    const those = runsOut.filter((one) => one.how === how).map((one) => withWork(one, spoken));
+    return those.length === 0 ? [] : [`${BEGINS[how]}: ${listWords(those, NAMED)}.`];
+  });
+  const unknown = [
+    ...namedSentence('Not on record', notKnown, (code) => code !== 'lowerBound'),
+    ...namedSentence('History incomplete', notKnown, (code) => code === 'lowerBound'),
+  ];
+  if (sentences.length > 0) return [...sentences, ...unknown];
+  if (outlook.lasts === 0) return unknown.length > 0 ? unknown : ['Nothing is watched on it.'];
+  return ['Nothing known runs out before the end.', ...unknown];
+}
+
+function namedSentence(
+  words: string,
+  notKnown: Outlook['notKnown'],
+  is: (code: Outlook['notKnown'][number]['reasonCode']) => boolean,
+): string[] {
+  const names = notKnown.filter(({ reasonCode }) => is(reasonCode)).map(({ name }) => name);
+  return names.length === 0 ? [] : [`${words}: ${listWords(names, NAMED)}.`];
+}
+
+function withWork(one: RunsOut, spoken: Spoken): string {
+  const work = workWords(one, spoken);
+  return work === '' ? one.name : `${one.name} (${work})`;
+}
+
+/**
+ * When the work is to be done so that it lasts through the event, and its parts.
+ *
+ * @example workWords(runsOut, { asOf: '2026-06-01' }) // "latest work Fri 12 June, order by 5 June"
+ */
+export function workWords(one: RunsOut, spoken: Spoken): string {
+  const { latestWork, notBefore, tooShort, parts } = one;
+  const words = [
+    latestWork === null ? '' : `latest work ${orToday(latestWork, spoken)}`,
+    notBefore === null ? '' : notBeforeWords(notBefore, latestWork, spoken),
+    tooShort ? 'even work on the day before would not last to the end' : '',
+    parts === null ? '' : partsWords(parts, latestWork, spoken),
+  ];
+  return words.filter((part) => part !== '').join(', ');
+}
+
+function orToday(day: string, spoken: Spoken): string {
+  return day === spoken.asOf ? 'today' : weekdayAhead(day, spoken);
+}
+
+/** One service may come too early to last and too late to be in time: then it takes two. */
+function notBeforeWords(day: string, latestWork: string | null, spoken: Spoken): string {
+  const from = dayAhead(day, spoken);
+  if (latestWork !== null && day > latestWork)
+    return `and once more from ${from} on, since that work would not last to the end`;
+  return `not before ${from}, or it would not last to the end`;
+}
+
+/** What there is to say of the parts for a piece of work. @example partsWords(parts, '2026-06-12', spoken) // "order by 5 June" */
+export function partsWords(parts: OrderBy, latestWork: string | null, spoken: Spoken): string {
+  switch (parts.kind) {
+    case 'onTheShelf':
+      return 'parts on the shelf';
+    case 'ordered': {
+      const { on, expected } = parts.order;
+      const ordered = `ordered ${dayAhead(on, spoken)}`;
+      if (expected === undefined) return `${ordered}, no day expected`;
+      const late = parts.late || (latestWork !== null && expected > latestWork);
+      return `${ordered}, expected ${dayAhead(expected, spoken)}${late ? ', too late' : ''}`;
+    }
+    case 'orderBy':
+      return parts.feasible
+        ? `order by ${orToday(parts.day, spoken).replace(/^\w{3} (?=\d)/, '')}`
+        : 'too late to order the parts in time';
+  }
+}
