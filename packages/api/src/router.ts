@@ -16,6 +16,8 @@ import { changeEvent, changeEventInput } from './event/change.ts';
 import { eventList, eventListInput } from './event/list.ts';
 import { removeEvent, removeEventInput } from './event/remove.ts';
 import { openFindings, openFindingsInput } from './finding/open.ts';
+import { atEvents, atEventsInput } from './forecast/at-events.ts';
+import { whatIfInput, whatIfOf } from './forecast/what-if.ts';
 import { changeGarage, changeGarageInput } from './garage/change.ts';
 import { createGarage, createGarageInput } from './garage/create.ts';
 import { garageMine } from './garage/mine.ts';
@@ -147,6 +149,14 @@ export const appRouter = router({
     remove: procedure
       .input(asked(removeOrderInput))
       .mutation(({ ctx, input }) => removeOrder(ctx.world, ctx.asker, input)),
+  }),
+  forecast: router({
+    whatIf: procedure
+      .input(asked(whatIfInput))
+      .query(({ ctx, input }) => whatIfOf(ctx.world, ctx.asker, input)),
+    atEvents: procedure
+      .input(asked(atEventsInput))
+      .query(({ ctx, input }) => atEvents(ctx.world, ctx.asker, input)),
   }),
   finding: router({
     open: procedure

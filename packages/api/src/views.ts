@@ -14,6 +14,8 @@ import type {
 } from '@quartermark/engine/log';
 import type { CarStatus, OpenFinding, OpenIncident } from '@quartermark/engine/matters';
 import type { JudgedLine } from '@quartermark/engine/said';
+import type { OrderBy } from '@quartermark/engine/orders';
+import type { Outlook, WhatIf } from '@quartermark/engine/what-if';
 
 /** What the screens read. Instants are ISO strings in UTC, days are civil dates of the garage. */
 
@@ -183,6 +185,23 @@ export type SaidPage = {
   next: string | null;
   /** cars of the whole garage */
   total: number;
+/** What would become of a car's dates with something added; nothing of it is kept. */
+export type WhatIfView = {
+  garage: GarageView;
+  carId: string;
+  name: string;
+  unit: 'km' | 'mi';
+  /** null: a part of its log cannot be read */
+  answer: WhatIf | null;
+};
+
+/** What the next events of a car mean for it, by their first day; at most three. */
+export type AtEventsView = {
+  garage: GarageView;
+  carId: string;
+  name: string;
+  /** null: a part of its log cannot be read. `withUse` false: what it does there was not said */
+  outlooks: (Outlook & { withUse: boolean })[] | null;
 };
 
 /** `revision` 0: there is no sheet yet. */

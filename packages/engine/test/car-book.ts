@@ -15,7 +15,7 @@ const zone = 'Europe/London';
 /** The book of a car on 15 June 2026. Entries are recorded in their order, with ids e0, e1 ... unless given. */
 export function carBook(
   lines: readonly Line[],
-  more: Partial<Pick<BookDraft, 'items' | 'layUps' | 'asOf'>> & {
+  more: Partial<Pick<BookDraft, 'items' | 'layUps' | 'planned' | 'orders' | 'asOf'>> & {
     profile?: BookDraft['car']['profile'];
   } = {},
 ): Book {

@@ -20,6 +20,8 @@ export const dueListInput = z.strictObject({
       state: z.enum(['overdue', 'dueSoon', 'unknown', 'fine']).optional(),
       /** on this day or before, by the likely day, or the early one where that sorts */
       before: civilDate.optional(),
+      /** one of the three parts a list is made of, see `DuePart` */
+      part: z.enum(['dated', 'apart', 'unsure']).optional(),
     })
     .default({}),
 });

@@ -6,6 +6,13 @@ import { SNAPSHOT_SCHEMA } from '../snapshots/snapshot-schema.ts';
 
 export type DueSort = 'likely' | 'early' | 'car';
 
+/**
+ * `dated`: of cars in use, what is overdue or has a day to come. `apart`: the same of cars that are laid up,
+ * in pieces or away. `unsure`: not on record, or its history incomplete. What has been done once for all,
+ * and what is known of sold cars, belongs to none.
+ */
+export type DuePart = 'dated' | 'apart' | 'unsure';
+
 /** The last row of a page: where the next one begins. `key` is the day that sorts; null = none. */
 export type DuePlace = { apart: boolean; key: string | null; carId: string; itemId: string };
 
@@ -17,6 +24,7 @@ export type DueQuestion = {
     state?: NonNullable<DueLine['state']> | undefined;
     /** only what falls due on this day or before: by the likely day, or the early one where that sorts */
     before?: string | undefined;
+    part?: DuePart | undefined;
   };
   after?: DuePlace | null;
   limit: number;
@@ -70,6 +78,7 @@ export async function dueList(
       ${filter.carId === undefined ? sql`` : sql`and l.car_id = ${filter.carId}::uuid`}
       ${filter.state === undefined ? sql`` : sql`and l.state = ${filter.state}`}
       ${filter.before === undefined ? sql`` : sql`and ${key} <= ${filter.before}::date`}
+      ${filter.part === undefined ? sql`` : sql`and ${inPart(filter.part)}`}
       ${after ? sql`and (${order}) > (${placeOf(sort, garageId, after)})` : sql``}
     order by ${order}
     limit ${limit + 1}`);
@@ -77,6 +86,14 @@ export async function dueList(
   const last = rows.at(-1);
   const more = found.length > limit && last !== undefined;
   return { rows: rows.map(rowOf), next: more ? placeOfRow(last) : null };
+}
+
+function inPart(part: DuePart): SQL {
+  if (part === 'unsure') return sql`l.state = 'unknown' and s.status <> 'sold'`;
+  const known = sql`l.state is distinct from 'unknown' and l.reason_code is distinct from 'doneOnce'`;
+  return part === 'dated'
+    ? sql`not l.apart and ${known}`
+    : sql`l.apart and s.status <> 'sold' and ${known}`;
 }
 
 function placeOf(sort: DueSort, garageId: string, after: DuePlace): SQL {

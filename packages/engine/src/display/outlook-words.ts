@@ -91,6 +91,6 @@ export function partsWords(parts: OrderBy, latestWork: string | null, spoken: Sp
     case 'orderBy':
       return parts.feasible
         ? `order by ${orToday(parts.day, spoken).replace(/^\w{3} (?=\d)/, '')}`
-        : 'too late to order the parts in time';
+        : 'order the parts today, they come too late for it';
   }
 }

@@ -4,15 +4,17 @@ import { civilDate } from '../log/common.ts';
 import { EVENT_SORTS, eventInput, eventUse } from '../log/event.ts';
 import { plannedEventOf } from '../log/planned-event.ts';
 
+const line = z.strictObject({
+  sort: z.enum(EVENT_SORTS),
+  start: civilDate,
+  end: civilDate.optional(),
+  use: eventUse,
+});
+
 /** Use that somebody asks about: as an event of the calendar would have it, with no name and no car. */
-export const addedUse = z
-  .strictObject({
-    sort: z.enum(EVENT_SORTS),
-    start: civilDate,
-    end: civilDate.optional(),
-    use: eventUse,
-  })
-  .superRefine((line, ctx) => {
+export const addedUse = line.pipe(
+  // only what can be read is held against the rules of events
+  line.superRefine((line, ctx) => {
     const asEvent = eventInput.safeParse({ ...line, name: NAMELESS, cars: [NAMELESS] });
     for (const { path, message } of asEvent.error?.issues ?? [])
       ctx.addIssue({ code: 'custom', path, message });
@@ -22,7 +24,8 @@ export const addedUse = z
         path: ['use'],
         message: 'use: say how much, such as 4 sessions; nothing is added without an amount',
       });
-  });
+  }),
+);
 export type AddedUse = z.infer<typeof addedUse>;
 
 const NAMELESS = 'added';
