@@ -14,7 +14,6 @@ import type {
 } from '@quartermark/engine/log';
 import type { CarStatus, OpenFinding, OpenIncident } from '@quartermark/engine/matters';
 import type { JudgedLine } from '@quartermark/engine/said';
-import type { OrderBy } from '@quartermark/engine/orders';
 import type { Outlook, WhatIf } from '@quartermark/engine/what-if';
 
 /** What the screens read. Instants are ISO strings in UTC, days are civil dates of the garage. */
@@ -185,6 +184,8 @@ export type SaidPage = {
   next: string | null;
   /** cars of the whole garage */
   total: number;
+};
+
 /** What would become of a car's dates with something added; nothing of it is kept. */
 export type WhatIfView = {
   garage: GarageView;

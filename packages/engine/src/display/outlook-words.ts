@@ -1,7 +1,7 @@
-import type { OrderBy } from '../orders/index.ts';
 import type { Outlook, RunsOut } from '../what-if/outlook.ts';
 import { dayAhead, type Spoken, weekdayAhead } from './due-words.ts';
 import { listWords } from './grammar.ts';
+import { partsWords } from './order-words.ts';
 
 /** Names told one by one; what goes beyond is counted. */
 const NAMED = 6;
@@ -17,7 +17,7 @@ const BEGINS: Readonly<Record<RunsOut['how'], string>> = {
  * each with its work; that nothing known does; and of what nobody can say.
  *
  * @example outlookSentences(outlook, { asOf: '2026-06-01' })
- * // ["Likely to run out before the end: Brake fluid (latest work Fri 12 June, order by 5 June)."]
+ * // ["Likely to run out before the end: Brake fluid (latest work Fri 12 June, order the parts by 5 June, they take 7 days)."]
  */
 export function outlookSentences(outlook: Outlook, spoken: Spoken): string[] {
   const { runsOut, notKnown } = outlook;
@@ -51,15 +51,15 @@ function withWork(one: RunsOut, spoken: Spoken): string {
 /**
  * When the work is to be done so that it lasts through the event, and its parts.
  *
- * @example workWords(runsOut, { asOf: '2026-06-01' }) // "latest work Fri 12 June, order by 5 June"
+ * @example workWords(runsOut, { asOf: '2026-06-01' }) // "latest work Fri 12 June"
  */
 export function workWords(one: RunsOut, spoken: Spoken): string {
-  const { latestWork, notBefore, tooShort, parts } = one;
+  const { latestWork, notBefore, tooShort } = one;
   const words = [
     latestWork === null ? '' : `latest work ${orToday(latestWork, spoken)}`,
     notBefore === null ? '' : notBeforeWords(notBefore, latestWork, spoken),
     tooShort ? 'even work on the day before would not last to the end' : '',
-    parts === null ? '' : partsWords(parts, latestWork, spoken),
+    ordersWords(one, spoken),
   ];
   return words.filter((part) => part !== '').join(', ');
 }
@@ -76,21 +76,12 @@ function notBeforeWords(day: string, latestWork: string | null, spoken: Spoken):
   return `not before ${from}, or it would not last to the end`;
 }
 
-/** What there is to say of the parts for a piece of work. @example partsWords(parts, '2026-06-12', spoken) // "order by 5 June" */
-export function partsWords(parts: OrderBy, latestWork: string | null, spoken: Spoken): string {
-  switch (parts.kind) {
-    case 'onTheShelf':
-      return 'parts on the shelf';
-    case 'ordered': {
-      const { on, expected } = parts.order;
-      const ordered = `ordered ${dayAhead(on, spoken)}`;
-      if (expected === undefined) return `${ordered}, no day expected`;
-      const late = parts.late || (latestWork !== null && expected > latestWork);
-      return `${ordered}, expected ${dayAhead(expected, spoken)}${late ? ', too late' : ''}`;
-    }
-    case 'orderBy':
-      return parts.feasible
-        ? `order by ${orToday(parts.day, spoken).replace(/^\w{3} (?=\d)/, '')}`
-        : 'order the parts today, they come too late for it';
-  }
+/** An order may come in time for the likely day and still be too late for the event. */
+function ordersWords({ parts, latestWork, leadDays }: RunsOut, spoken: Spoken): string {
+  if (parts === null) return '';
+  if (parts.kind !== 'ordered') return partsWords(parts, { leadDays }, spoken) ?? '';
+  const { expected } = parts.order;
+  const late = latestWork !== null && expected !== undefined && expected > latestWork;
+  const words = partsWords({ ...parts, late: false }, { leadDays }, spoken) ?? '';
+  return late ? `${words}, too late for it` : words;
 }

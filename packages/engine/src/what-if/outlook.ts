@@ -28,6 +28,8 @@ export type RunsOut = {
   tooShort: boolean;
   /** null: no parts are on their way, and no days are needed to get them */
   parts: OrderBy | null;
+  /** days to get them */
+  leadDays: number;
 };
 
 /** More likely than not. */
@@ -72,7 +74,7 @@ type Known = { book: Book; item: Item; result: ItemResult; at: AtEvent | undefin
 function workOf(
   how: RunsOut['how'],
   { book, item, result, at }: Known,
-): Pick<RunsOut, 'latestWork' | 'notBefore' | 'tooShort' | 'parts'> {
+): Pick<RunsOut, 'latestWork' | 'notBefore' | 'tooShort' | 'parts' | 'leadDays'> {
   const { asOf, orders = [] } = book;
   const latestWork = how === 'already' ? null : (at?.latestWorkDate ?? null);
   const earliest = at?.earliestWorkDate ?? null;
@@ -88,6 +90,7 @@ function workOf(
     latestWork,
     notBefore: earliest !== null && earliest > asOf ? earliest : null,
     tooShort: at?.ready === false && at.date > asOf && earliest === null,
+    leadDays: item.leadDays,
     // the day of the work itself is said already
     parts: parts?.kind === 'orderBy' && item.leadDays === 0 ? null : parts,
   };

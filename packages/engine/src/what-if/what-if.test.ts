@@ -126,6 +126,7 @@ describe('outlookOf()', () => {
         notBefore: null,
         tooShort: false,
         parts: null,
+        leadDays: 0,
       },
     ]);
   });
