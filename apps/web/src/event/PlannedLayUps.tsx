@@ -24,7 +24,7 @@ export function PlannedLayUps({ garageId, today, plans, names }: PlannedLayUpsPr
           {plans.map(({ layUpId, carId, layUp }) => (
             <li key={layUpId} className={styles.row}>
               <p className={styles.days}>
-                {planWords(layUp)}
+                {capital(planWords(layUp))}
                 <span className={styles.when}>{planWhenWords(layUp, today)}</span>
               </p>
               <h3>
@@ -41,7 +41,13 @@ export function PlannedLayUps({ garageId, today, plans, names }: PlannedLayUpsPr
           ))}
         </ul>
       )}
-      <ButtonLink href={`/g/${garageId}/lay-up/add` as Route}>Plan a lay-up</ButtonLink>
+      <p className={styles.way}>
+        <ButtonLink href={`/g/${garageId}/lay-up/add` as Route}>Plan a lay-up</ButtonLink>
+      </p>
     </section>
   );
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

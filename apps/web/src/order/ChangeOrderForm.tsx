@@ -19,10 +19,10 @@ import { versionRows } from '../items/version-rows.ts';
 import { type OrderFields, orderFields, orderLines, readOrder } from './order-fields.ts';
 import { RemoveOrder } from './RemoveOrder.tsx';
 
-type ChangeOrderFormProps = { opened: OrderView; owned: Owned };
+type ChangeOrderFormProps = { opened: OrderView; owned: Owned; onDone: () => void };
 
 /** Changes an order, or takes it back. */
-export function ChangeOrderForm({ opened, owned }: ChangeOrderFormProps) {
+export function ChangeOrderForm({ opened, owned, onDone }: ChangeOrderFormProps) {
   const { orderId } = opened;
   const { garage } = owned;
   const garageId = garage.id;
@@ -49,6 +49,12 @@ export function ChangeOrderForm({ opened, owned }: ChangeOrderFormProps) {
     const undoing = { garageId, orderId, baseRevision: written.revision, order: before };
     const commandId = newId();
     await stay(written, () => mutateAsync({ ...undoing, commandId }));
+    onDone();
+  }
+
+  function leave() {
+    forget();
+    onDone();
   }
 
   const trouble = wrong ?? change.trouble;
@@ -77,6 +83,7 @@ export function ChangeOrderForm({ opened, owned }: ChangeOrderFormProps) {
             Save the change
           </Button>
           <RemoveOrder standing={opened} owned={owned} onRemoved={forget} />
+          <Button onClick={leave}>Leave without saving</Button>
         </>
       }
     >

@@ -3,11 +3,11 @@
 import type { OrderView } from '@quartermark/api/client';
 import { orderWords } from '@quartermark/engine/display';
 import { useMutation } from '@tanstack/react-query';
+import { useState } from 'react';
 import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useCommand } from '../client/use-command.ts';
 import { Button, Notice } from '../components/index.ts';
-import { Fold } from '../forms/Fold.tsx';
 import type { Owned } from '../items/owned.ts';
 import { useWritten } from '../items/use-written.ts';
 import { ChangeOrderForm } from './ChangeOrderForm.tsx';
@@ -28,6 +28,8 @@ export function OrderLine({ standing, stands, owned }: OrderLineProps) {
   const { mutateAsync } = useMutation(trpc.order.change.mutationOptions());
   const change = useCommand(garageId, mutateAsync);
   const { stay } = useWritten(owned);
+  // what the form was opened with: it stays the same while the page is kept up to date
+  const [changing, setChanging] = useState<OrderView | null>(null);
 
   async function itArrived() {
     // an order of tomorrow, from across the date line, cannot come before it was made
@@ -41,7 +43,8 @@ export function OrderLine({ standing, stands, owned }: OrderLineProps) {
   }
 
   const { what, from } = order;
-  const words = orderWords(order, { asOf: today });
+  const here = stands && order.arrived !== undefined;
+  const words = `${orderWords(order, { asOf: today })}${here ? ', on the shelf' : ''}`;
   return (
     <li className={styles.order}>
       <div className={styles.line}>
@@ -60,9 +63,15 @@ export function OrderLine({ standing, stands, owned }: OrderLineProps) {
         ) : null}
       </div>
       {change.trouble ? <Notice tone="alarm">{change.trouble.message}</Notice> : null}
-      <Fold title="Change this order">
-        <ChangeOrderForm key={baseRevision} opened={standing} owned={owned} />
-      </Fold>
+      {changing ? (
+        <ChangeOrderForm opened={changing} owned={owned} onDone={() => setChanging(null)} />
+      ) : (
+        <div>
+          <Button look="quiet" onClick={() => setChanging(standing)}>
+            Change this order
+          </Button>
+        </div>
+      )}
     </li>
   );
 }

@@ -27,7 +27,7 @@ export function Orders({ owned, item: { id, item } }: OrdersProps) {
   return (
     <div className={styles.orders}>
       <FormSection title="Parts">
-        <p>{said ? capital(`${said.words}.`) : 'No parts are ordered.'}</p>
+        <Said said={said} />
         {own.length > 0 ? (
           <ul className={styles.list}>
             {newestFirst.map((each) => (
@@ -39,6 +39,14 @@ export function Orders({ owned, item: { id, item } }: OrdersProps) {
       </FormSection>
     </div>
   );
+}
+
+/** What the orders themselves do not say. */
+function Said({ said }: { said: ReturnType<typeof partsOf> }) {
+  if (!said) return <p>No parts are ordered.</p>;
+  const { by, words } = said;
+  if (by.kind === 'orderBy') return <p>{capital(`${words}.`)}</p>;
+  return by.kind === 'ordered' && by.late ? <p>They arrive after it is likely due.</p> : null;
 }
 
 function capital(words: string): string {
