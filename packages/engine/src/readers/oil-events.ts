@@ -1,0 +1,143 @@
+import type { OilEvent, OilHappening } from '../oil/to-operations.ts';
+import type { Loose } from './odd-values.ts';
+import { isOilLevel, type OilEntry } from './oil-entry.ts';
+import { type OnTheWay, oilTotals } from './oil-totals.ts';
+
+const KM_PER_HOUR = 110;
+const KM_PER_SESSION: Record<string, number> = { circuit: 40, autocross: 5, strip: 2 };
+const KM_PER_RUN = 0.8;
+const VOLUME_MIN_L = 0.01;
+const VOLUME_MAX_L = 15;
+
+type Use = { useClass: string; km: number | null; runs: number };
+
+export type OilEvents = {
+  events: OilEvent[];
+  /** km of the last event, and of the last odometer value that was accepted */
+  lastKm: number;
+  lastKnownKm: number | null;
+  /** the drive from the last event to the end, where one was given */
+  rest: OilEvent['drive'] | null;
+  logged: { circuit: boolean; strip: boolean };
+  notes: string[];
+};
+
+const amount = (value: unknown): number | null =>
+  typeof value === 'number' && Number.isFinite(value) && value >= 0 ? value : null;
+
+/** What a use amounts to, from what was given. Common practice for club days, no published source. */
+function readUse(raw: Loose): Use {
+  const useClass = typeof raw.useClass === 'string' ? raw.useClass : 'road';
+  const [km, hours, sessions, runs] = [raw.distanceKm, raw.hours, raw.sessions, raw.runs].map(
+    amount,
+  );
+  const perSession = KM_PER_SESSION[useClass];
+  const derived =
+    km ??
+    (useClass === 'circuit' && hours !== null && hours !== undefined
+      ? hours * KM_PER_HOUR
+      : null) ??
+    (sessions !== null && sessions !== undefined && perSession !== undefined
+      ? sessions * perSession
+      : null) ??
+    (useClass === 'strip' && runs !== null && runs !== undefined ? runs * KM_PER_RUN : null);
+  return { useClass, km: derived, runs: useClass === 'strip' ? (runs ?? 0) : 0 };
+}
+
+/** Null: an entry without an oil operation, which supplies odometer values only. */
+function happeningOf({ kind, raw }: OilEntry): OilHappening | null {
+  const level = (name: string) => (isOilLevel(raw[name]) ? raw[name] : null);
+  switch (kind) {
+    case 'use':
+    case 'repair':
+      return { is: kind };
+    case 'reading': {
+      const read = level('level');
+      const step = raw.step;
+      if (read === null) return null;
+      return {
+        is: 'reading',
+        level: read,
+        resolution: typeof step === 'number' && step > 0 && step <= 1 ? step : null,
+        poor: raw.quality === 'poor',
+      };
+    }
+    case 'topUp': {
+      const volume = raw.volumeL ?? null;
+      const usable = typeof volume === 'number' && volume >= VOLUME_MIN_L && volume <= VOLUME_MAX_L;
+      if (volume !== null && !usable) return null;
+      return {
+        is: 'topUp',
+        volumeL: usable ? volume : null,
+        filledToMax: raw.filledToMax === true,
+        before: level('levelBefore'),
+        after: level('levelAfter'),
+      };
+    }
+    case 'oilChange':
+      return { is: 'change', after: level('levelAfter') };
+    default:
+      return null;
+  }
+}
+
+/**
+ * The entries of an `oil/1` log that cut a drive, each with what was driven since the last one.
+ *
+ * road = distance - circuit - drag strip - what was carried over, never negative; a shortfall is carried to the
+ * next one. Autocross counts as circuit; touring is road; a drag-strip use without runs counts as road.
+ *
+ * @param entries in order
+ * @param end the day of the answer with its odometer; null: none
+ */
+export function oilEvents(entries: readonly OilEntry[], end: OilEntry | null): OilEvents {
+  const all = end === null ? entries : [...entries, end];
+  const uses = new Map<OilEntry, Use>();
+  const way = all.map((entry): OnTheWay => {
+    const use = entry.kind === 'use' ? readUse(entry.raw) : null;
+    if (use !== null) uses.set(entry, use);
+    return {
+      entry,
+      oldOdometerKm: amount(entry.raw.oldOdometerKm) ?? null,
+      useKm: use?.km ?? null,
+      cuts: entry === end || happeningOf(entry) !== null,
+    };
+  });
+  const { kept, lastKnownKm, notes } = oilTotals(way);
+  let before: number | null = null;
+  let debt = 0;
+  let rest: OilEvent['drive'] | null = null;
+  const events: OilEvent[] = [];
+  for (const { at, totalKm } of kept) {
+    if (!at.cuts) continue;
+    const use = uses.get(at.entry);
+    const isCircuit = use?.useClass === 'circuit' || use?.useClass === 'autocross';
+    const circuitKm = isCircuit ? (use?.km ?? 0) : 0;
+    const stripKm = (use?.runs ?? 0) > 0 ? (use?.km ?? 0) : 0;
+    const road = (before === null ? 0 : totalKm - before) - circuitKm - stripKm - debt;
+    debt = Math.max(0, -road);
+    before = totalKm;
+    const drive = {
+      road: Math.max(0, road) / 1000,
+      circuit: circuitKm / 1000,
+      runs: use?.runs ?? 0,
+    };
+    const happening = happeningOf(at.entry);
+    if (happening === null) rest = drive;
+    else {
+      const { ref, condition } = at.entry;
+      events.push({ entry: ref, totalKm, drive, condition, happening });
+    }
+  }
+  return {
+    events,
+    lastKm: before ?? 0,
+    lastKnownKm,
+    rest,
+    logged: {
+      circuit: events.some(({ drive }) => drive.circuit > 0),
+      strip: events.some(({ drive }) => drive.runs > 0),
+    },
+    notes,
+  };
+}
