@@ -20,6 +20,7 @@ import type { Analysis } from '@quartermark/engine';
 import type { Lane } from '@quartermark/engine/display';
 import { carInput } from '@quartermark/engine/log';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { noOilYet } from '../../packages/engine/test/no-oil-yet.ts';
 import { nothingOpen } from '../../packages/engine/test/nothing-open.ts';
 import { type FreshDatabase, freshDatabase } from '../support/database.ts';
 import { JobsGarage } from '../support/jobs-garage.ts';
@@ -83,6 +84,7 @@ const detail = (carId: string, asOf: string): Analysis => ({
   laidUp: null,
   odometer: null,
   lastLevel: null,
+  oil: noOilYet(),
   ...nothingOpen,
 });
 

@@ -8,6 +8,7 @@ import {
   withGarage,
 } from '@quartermark/db';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { noOilYet } from '../../packages/engine/test/no-oil-yet.ts';
 import { nothingOpen } from '../../packages/engine/test/nothing-open.ts';
 import { eventually } from '../support/eventually.ts';
 import { holdOnce } from '../support/hold-once.ts';
@@ -179,6 +180,7 @@ async function writeAhead(db: Db, garageId: string, carId: string, inputVersion:
         laidUp: null,
         odometer: null,
         lastLevel: null,
+        oil: noOilYet(),
         ...nothingOpen,
       },
     ),

@@ -1,5 +1,6 @@
 import type { Book } from '@quartermark/engine/log';
 import type { Answer, Engine } from '@quartermark/jobs/worker';
+import { noOilYet } from '../../packages/engine/test/no-oil-yet.ts';
 import { nothingOpen } from '../../packages/engine/test/nothing-open.ts';
 
 export type PlainEngine = Engine & {
@@ -36,6 +37,7 @@ function countEntries(book: Book, engineVersion: number): Answer {
       laidUp: null,
       odometer: null,
       lastLevel: null,
+      oil: noOilYet(),
       ...nothingOpen,
     },
     lane: {

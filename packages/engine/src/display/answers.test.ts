@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { noOilYet } from '../../test/no-oil-yet.ts';
 import { nothingOpen } from '../../test/nothing-open.ts';
 import type { ItemInput, Limit } from '../log/item.ts';
 import type { Analysis, FlagCode, ItemResult, LimitResult } from '../wear/result.ts';
@@ -69,6 +70,7 @@ const analysis = (items: ItemResult[], laidUp: Analysis['laidUp'] = null): Analy
   laidUp,
   odometer: null,
   lastLevel: null,
+  oil: noOilYet(),
   ...nothingOpen,
 });
 

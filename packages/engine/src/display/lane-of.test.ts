@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { noOilYet } from '../../test/no-oil-yet.ts';
 import { nothingOpen } from '../../test/nothing-open.ts';
 import { book } from '../log/book.ts';
 import type { OpenFinding } from '../matters/result.ts';
@@ -74,6 +75,7 @@ function analysis(items: ItemResult[], more: Partial<Analysis> = {}): Analysis {
     laidUp: null,
     odometer: null,
     lastLevel: null,
+    oil: noOilYet(),
     ...nothingOpen,
     ...more,
   };

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { noOilYet } from '../../test/no-oil-yet.ts';
 import { nothingOpen } from '../../test/nothing-open.ts';
 import type {
   AmountLimitResult,
@@ -19,6 +20,7 @@ const analysis = (more: Partial<Analysis>): Analysis => ({
   laidUp: null,
   odometer: null,
   lastLevel: null,
+  oil: noOilYet(),
   ...nothingOpen,
   ...more,
 });

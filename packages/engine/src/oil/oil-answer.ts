@@ -63,6 +63,14 @@ export type OilAnswer = {
   offProcedure: EntryRef[];
 };
 
+/** The same of a car of the book, with the span it is measured by. */
+export type CarOil = OilAnswer & {
+  /** litres between MIN and MAX */
+  spanL: number;
+  /** nobody said what it is */
+  spanAssumed: boolean;
+};
+
 /** What happened after the last entry, as far as it is known. */
 export type Today = {
   drive: Drive;

@@ -1,8 +1,9 @@
 import { buildHistory } from '../history/build-history.ts';
 import type { Book } from '../log/book.ts';
 import { carStatus, keptEntries, mattersOf } from '../matters/index.ts';
-import { type Analysis, type Asked, analyseHistory, sortFlags } from '../wear/index.ts';
+import { type Analysis, type Asked, analyseLedger, ledgerOf, sortFlags } from '../wear/index.ts';
 import { bookCase } from './book-case.ts';
+import { bookOil } from './book-oil.ts';
 import { lastLevel } from './last-level.ts';
 import { withoutAnswered } from './without-answered.ts';
 
@@ -16,17 +17,21 @@ import { withoutAnswered } from './without-answered.ts';
 export function analyseBook(book: Book, asked: Asked = {}): Analysis {
   const car = bookCase(book);
   const history = buildHistory(car);
-  const analysis = analyseHistory(car, history, asked);
+  const ledger = ledgerOf(car, history, asked);
+  const analysis = analyseLedger(car, history, ledger);
   const level = lastLevel(book);
+  const status = carStatus(
+    keptEntries(book.entries, book.asOf),
+    book.car.profile,
+    analysis.laidUp !== null,
+  );
+  const { oil } = bookOil(book, history, ledger.forecasts, status === 'inUse');
   return {
     ...analysis,
+    oil,
     flags: sortFlags(withoutAnswered([...analysis.flags, ...level.flags], book.entries, book.asOf)),
     lastLevel: level.lastLevel,
-    status: carStatus(
-      keptEntries(book.entries, book.asOf),
-      book.car.profile,
-      analysis.laidUp !== null,
-    ),
+    status,
     matters: mattersOf(book, history),
   };
 }

@@ -1,90 +1,108 @@
+import {
+  answerOil,
+  foldLedger,
+  type OilAnswer,
+  type OilPriors,
+  type StickCar,
+  type Today,
+  toOperations,
+  USUAL_PRIORS,
+} from '../oil/index.ts';
 import { FileShapeError } from './file-shape-error.ts';
 import { isLoose, type Loose, shortly } from './odd-values.ts';
-import {
-  type OilCondition,
-  type OilEntry,
-  type OilLevel,
-  oilEntry,
-  readAt,
-  readCondition,
-} from './oil-entry.ts';
+import { type OilEntry, oilEntry, readAt, readCondition } from './oil-entry.ts';
+import { type OilEvents, oilEvents } from './oil-events.ts';
 import { oilOrder, UNTIMED_MINUTE } from './oil-order.ts';
-import { judgeReading, type StickCar } from './stick-procedure.ts';
 
-/** What is said of an `oil/1` file: the last level as read, and what could not be used. */
-export type OilResult = {
-  lastReading: {
-    entry: string | number;
-    level: OilLevel;
-    condition: OilCondition | null;
-    offProcedure: boolean;
-  } | null;
-  notes: string[];
-};
+/** What is said of an `oil/1` file: level, rates and warnings, and what could not be used. */
+export type OilResult = OilAnswer & { notes: string[] };
 
 export type OilLog = {
   car: string;
   asOf: string | null;
   oil: OilResult;
-  /** the entries that count, in their order */
-  order: { entry: string | number; on: string; minute: number | null; kind: string }[];
+  /** the entries that count, in their order; the probability of a rise as of each that cuts a drive */
+  order: {
+    entry: string | number;
+    on: string;
+    minute: number | null;
+    kind: string;
+    riseProbability?: number;
+  }[];
 };
 
+const SPAN_MAX_L = 20;
+const CAPACITY_MAX_L = 60;
+
+const positive = (value: unknown, max: number): number | null =>
+  typeof value === 'number' && value > 0 && value <= max ? value : null;
+
+/** Without its span 1.0 L is assumed: the commonest of passenger cars, common practice, no source. */
 function stickOf(car: Loose): StickCar {
-  const { capacityL } = car;
   return {
+    spanL: positive(car.spanL, SPAN_MAX_L) ?? 1,
+    capacityL: positive(car.capacityL, CAPACITY_MAX_L),
     drySump: car.drySump === true,
     procedure: readCondition(car.readingProcedure),
-    capacityL: typeof capacityL === 'number' && capacityL > 0 ? capacityL : null,
   };
 }
 
-function withinAsOf(
-  entry: OilEntry,
-  asOf: { date: string; minute: number | null } | null,
-): boolean {
+function priorsOf({ priors }: Loose): OilPriors {
+  const given = isLoose(priors) ? priors : {};
+  const one = (name: keyof OilPriors) => {
+    const raw = given[name];
+    const [median, sdLog] = isLoose(raw)
+      ? [positive(raw.median, 1000), positive(raw.sdLog, 10)]
+      : [null, null];
+    return median === null || sdLog === null ? USUAL_PRIORS[name] : { median, sdLog };
+  };
+  return {
+    roadRate: one('roadRate'),
+    circuitRatio: one('circuitRatio'),
+    stripRun: one('stripRun'),
+  };
+}
+
+type AsOf = { date: string; minute: number | null; raw: Loose };
+
+function readAsOf(file: Loose): AsOf | null {
+  const raw = file.asOf;
+  if (raw === undefined || raw === null) return null;
+  const at = readAt(isLoose(raw) ? raw.at : raw);
+  return at && { ...at, raw: isLoose(raw) ? raw : {} };
+}
+
+function withinAsOf(entry: OilEntry, asOf: AsOf | null): boolean {
   if (asOf === null) return true;
   if (entry.date !== asOf.date) return entry.date < asOf.date;
   return asOf.minute === null || (entry.minute ?? UNTIMED_MINUTE) <= asOf.minute;
 }
 
-function lastReading(entries: readonly OilEntry[], stick: StickCar): OilResult['lastReading'] {
-  const last = entries.findLast(({ levels }) => levels.length > 0);
-  const level = last?.levels.at(-1);
-  if (last === undefined || level === undefined) return null;
-  const { ref, condition } = last;
-  const offProcedure = judgeReading(stick, condition ?? undefined) === 'off';
-  return { entry: ref, level, condition, offProcedure };
-}
-
-/** Values lower than the one before are said; exchanges begin a new scale. */
-function lowerOdometers(entries: readonly OilEntry[]): string[] {
-  const notes: string[] = [];
-  let last: number | null = null;
-  for (const { kind, date, odometerKm } of entries) {
-    if (odometerKm === null) continue;
-    if (last !== null && odometerKm < last && kind !== 'odometerReplaced')
-      notes.push(`odometer ${odometerKm} km is lower than ${last} km before it (${date})`);
-    last = odometerKm;
-  }
-  return notes;
-}
-
 function spanNote(car: Loose): string[] {
-  const { spanL } = car;
-  const usable = typeof spanL === 'number' && spanL > 0 && spanL <= 20;
-  return usable ? [] : ['span not known: 1.0 L assumed'];
+  return positive(car.spanL, SPAN_MAX_L) === null ? ['span not known: 1.0 L assumed'] : [];
 }
 
-function readAsOf(file: Loose): { date: string; minute: number | null } | null {
-  const raw = file.asOf;
-  if (raw === undefined || raw === null) return null;
-  return readAt(isLoose(raw) ? raw.at : raw);
+/** The day of the answer as the last entry, if it shows an odometer. */
+function endOf(asOf: AsOf | null): OilEntry | null {
+  if (asOf === null) return null;
+  const { entry } = oilEntry({ ...asOf.raw, at: asOf.date, kind: 'asOf', id: 'asOf' }, -1);
+  return entry?.odometerKm == null ? null : { ...entry, minute: asOf.minute };
+}
+
+function todayOf(asOf: AsOf | null, { rest, lastKm, lastKnownKm }: OilEvents): Today | null {
+  if (asOf === null) return null;
+  const inUse = asOf.raw.inUse !== false;
+  if (rest !== null) return { drive: rest, distanceVarianceKm2: 0, inUse };
+  const expected = isLoose(asOf.raw.expectedKm) ? asOf.raw.expectedKm : {};
+  const mean = positive(expected.mean, 1_000_000) ?? 0;
+  const distanceVarianceKm2 = positive(expected.var, 1e12) ?? 0;
+  const totalKm = lastKnownKm === null ? lastKm + mean : Math.max(lastKm, lastKnownKm + mean);
+  const road = (totalKm - lastKm) / 1000;
+  return { drive: { road, circuit: 0, runs: 0 }, distanceVarianceKm2, inUse };
 }
 
 /**
- * Reads an `oil/1` log: `{car, entries[], asOf?}`. There is no estimate of level or consumption in it;
- * it says which level was read last, and lists what could not be used.
+ * Reads an `oil/1` log: `{car, entries[], asOf?}`, and keeps its ledger.
  *
  * @param file the log itself, taken out of its `logbook` member where it has one
  * @throws FileShapeError where `entries` is no list
@@ -104,19 +122,33 @@ export function oilLog(file: Loose): OilLog {
     .map(({ raw, index }) => oilEntry(raw, index));
   const read = kept.map(({ entry }) => entry).filter((entry) => entry !== null);
   const sorted = oilOrder(read.filter((entry) => withinAsOf(entry, asOf)));
+  const found = oilEvents(sorted, endOf(asOf));
+  const stick = stickOf(car);
+  const { state, rises } = foldLedger(
+    stick.spanL,
+    priorsOf(car),
+    toOperations(stick, found.events),
+  );
+  const riseOf = new Map(rises.map((rise) => [rise.entry, rise.riseProbability]));
   return {
     car: typeof car.id === 'string' ? car.id : 'car',
     asOf: asOf?.date ?? null,
-    order: sorted.map(({ ref, date, minute, kind }) => ({ entry: ref, on: date, minute, kind })),
+    order: sorted.map(({ ref, date, minute, kind }) => ({
+      entry: ref,
+      on: date,
+      minute,
+      kind,
+      ...(riseOf.has(ref) && { riseProbability: riseOf.get(ref) as number }),
+    })),
     oil: {
-      lastReading: lastReading(sorted, stickOf(car)),
+      ...answerOil(state, todayOf(asOf, found), found.logged),
       notes: [
         ...spanNote(car),
         ...(badAsOf
           ? [`asOf ${shortly(file.asOf)} is no date: answered after the last entry`]
           : []),
         ...kept.flatMap(({ notes }) => notes),
-        ...lowerOdometers(sorted),
+        ...found.notes,
       ],
     },
   };

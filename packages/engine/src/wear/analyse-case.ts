@@ -4,7 +4,7 @@ import type { CarCase } from '../history/case.ts';
 import { analyseItem } from './analyse-item.ts';
 import { findLayUp } from './find-lay-up.ts';
 import { lastServices } from './last-service.ts';
-import { type Asked, ledgerOf } from './ledger.ts';
+import { type Asked, type Ledger, ledgerOf } from './ledger.ts';
 import { readOdometer } from './read-odometer.ts';
 import type { CaseAnalysis } from './result.ts';
 import { sortFlags } from './sort-flags.ts';
@@ -24,7 +24,11 @@ export function analyseCase(car: CarCase, asked: Asked = {}): CaseAnalysis {
 
 /** The same, where the history of the case is at hand already. */
 export function analyseHistory(car: CarCase, history: History, asked: Asked = {}): CaseAnalysis {
-  const ledger = ledgerOf(car, history, asked);
+  return analyseLedger(car, history, ledgerOf(car, history, asked));
+}
+
+/** The same, where its ledger is at hand already. */
+export function analyseLedger(car: CarCase, history: History, ledger: Ledger): CaseAnalysis {
   const services = lastServices(history.timeline);
   return {
     schema: 1,

@@ -34,8 +34,11 @@ export type Asked = {
   toDays?: readonly { id: string; start: string; end: string }[];
 };
 
+/** A car's own always has a forecast. */
+type CarLedger = Ledger & { forecasts: Forecasts };
+
 /** A car's own history as a ledger. */
-export function ledgerOf(car: CarCase, history: History, asked: Asked): Ledger {
+export function ledgerOf(car: CarCase, history: History, asked: Asked): CarLedger {
   const { asOfDay, timeline, contributions } = history;
   const season = seasonOf(car, history);
   return {

@@ -1,6 +1,7 @@
 import type { IncidentSort } from '../log/common.ts';
 import type { Measure, UseClass } from '../log/item.ts';
 import type { CarStatus, Matters } from '../matters/result.ts';
+import type { CarOil } from '../oil/oil-answer.ts';
 
 /**
  * What the engine says of one car on one day. Distances in kilometres, times in hours, civil dates
@@ -10,11 +11,13 @@ import type { CarStatus, Matters } from '../matters/result.ts';
 export type Analysis = CaseAnalysis & {
   /** the last level read on the stick, as read; no estimate */
   lastLevel: LastLevel | null;
+  /** the oil ledger: level, rates, warnings */
+  oil: CarOil;
   status: CarStatus;
   matters: Matters;
 };
 
-/** What a case can tell: it carries no levels, findings, wheels or handovers. */
+/** What a case can tell: it carries no oil, findings, wheels or handovers. */
 export type CaseAnalysis = {
   schema: 1;
   engineVersion: number;

@@ -1,0 +1,8 @@
+import { answerOil, type CarOil, foldLedger, USUAL_PRIORS } from '../src/oil/index.ts';
+
+/** What the ledger says of a car of which nothing about its oil is on record. */
+export function noOilYet(): CarOil {
+  const { state } = foldLedger(1, USUAL_PRIORS, []);
+  const logged = { circuit: false, strip: false };
+  return { ...answerOil(state, null, logged), spanL: 1, spanAssumed: true };
+}
