@@ -9,6 +9,8 @@ export type RateAnswer = Quantiles & { median: number; mean: number; sdLog: numb
 
 const VARIANCE_FLOOR = 1e-9;
 const HALVINGS = 80;
+/** Litres, or in ln of a rate: far finer than anybody reads. */
+const CLOSE = 1e-11;
 const BEYOND_SD = 9;
 /** A rate beyond e^10 L/1,000 km is none; its mean must stay a number. */
 const EXPONENT_MAX = 10;
@@ -36,7 +38,7 @@ export function quantileOf(mixture: Mixture, q: number): number {
   let high = Math.max(...mixture.map(({ mean, sd }) => mean + BEYOND_SD * sd));
   for (let i = 0; i < HALVINGS; i += 1) {
     const middle = (low + high) / 2;
-    if (middle <= low || middle >= high) break;
+    if (high - low < CLOSE) break;
     if (cdfOf(mixture, middle) < q) low = middle;
     else high = middle;
   }

@@ -21,10 +21,10 @@ const SLOTS = STEPS_MAX + 3;
 const HAZARD = 0.05;
 const SPAWN_AFTER = 0.02;
 /** A step up or down: ln of its size, its spread, and its share of what is put aside for steps. */
-const STEP_UP = { size: 0.8, share: 0.6 };
-const STEP_DOWN = { size: -0.8, share: 0.4 };
-const STEP_VARIANCE = 0.35 ** 2;
-const REPAIR_VARIANCE = 0.6 ** 2;
+export const STEP_UP = { size: 0.8, share: 0.6 };
+export const STEP_DOWN = { size: -0.8, share: 0.4 };
+export const STEP_VARIANCE = 0.35 ** 2;
+export const REPAIR_VARIANCE = 0.6 ** 2;
 /** Thousands of km after which a step is taken into the base. */
 const STEP_LASTS = 12;
 const LEAST_LOG_LIKELIHOOD = Math.log(1e-26);
@@ -55,7 +55,7 @@ export function makeBank(spanL: number, priors: OilPriors): Bank {
     room: {
       ...driveRoom(),
       gain: new Float64Array(SIZE),
-      observed: { verdict: 'sound', logLikelihood: 0 },
+      observed: { verdict: 'sound', logLikelihood: 0, weight: 1, variance: 1 },
     },
   };
 }

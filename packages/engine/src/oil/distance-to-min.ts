@@ -9,6 +9,8 @@ const VARIANCE_FLOOR = 1e-6;
 const CONSUMPTION_SCALE_L = 0.015;
 export const FARTHEST_KM = 100_000;
 const HALVINGS = 80;
+/** Thousands of km: a tenth of a millimetre. */
+const CLOSE = 1e-10;
 const EARLY = 0.05;
 const LIKELY = 0.5;
 
@@ -73,7 +75,7 @@ function firstKm(reached: (thousandKm: number) => number, q: number): number {
   if (reached(high) < q) return FARTHEST_KM;
   for (let i = 0; i < HALVINGS; i += 1) {
     const middle = (low + high) / 2;
-    if (middle <= low || middle >= high) break;
+    if (high - low < CLOSE) break;
     if (reached(middle) < q) low = middle;
     else high = middle;
   }

@@ -1,3 +1,4 @@
+export { type Checkpoint, resumeLedger } from './checkpoints.ts';
 export type { Drive } from './drive.ts';
 export { foldLedger } from './fold.ts';
 export { type OilPriors, USUAL_PRIORS } from './hypothesis.ts';
@@ -10,5 +11,6 @@ export {
   type Today,
 } from './oil-answer.ts';
 export type { EntryRef, OilOperation, RawLevel, StickCondition } from './operation.ts';
+export { type PastLevel, pastLevels } from './past-level.ts';
 export type { StickCar } from './stick.ts';
 export { type OilEvent, type OilHappening, toOperations } from './to-operations.ts';

@@ -17,8 +17,14 @@ const AGREE_SD = 3;
 
 export type ObserveRoom = { gain: Float64Array };
 
-/** ln of the likelihood of the last observation is left in `room`; verdict returned. */
-export type Observed = { verdict: Verdict; logLikelihood: number };
+/** What came of an observation. */
+export type Observed = {
+  verdict: Verdict;
+  logLikelihood: number;
+  /** share with which it was taken as sound, and the variance of its innovation */
+  weight: number;
+  variance: number;
+};
 
 const LOG_GOOD = { read: Math.log(1 - 0.06), off: Math.log(1 - 0.06), full: Math.log(1 - 0.03) };
 const LOG_BAD = {
@@ -55,7 +61,8 @@ export function observe(
   out.verdict = 'sound';
   if (tag === 'weak') {
     out.logLikelihood = logNormalDensity(v, f);
-    update(x, p, levelL, r, 1, gain);
+    out.weight = 1;
+    out.variance = update(x, p, levelL, r, 1, gain);
     return;
   }
   const good = LOG_GOOD[tag] + logNormalDensity(v, f);
@@ -78,7 +85,8 @@ export function observe(
       } else h.outlier = v;
     }
   } else if (tag === 'read') h.outlier = Number.NaN;
-  update(x, p, levelL, r, sound, gain);
+  out.weight = sound;
+  out.variance = update(x, p, levelL, r, sound, gain);
 }
 
 /** Pours in so many litres, known to within a standard deviation. */
