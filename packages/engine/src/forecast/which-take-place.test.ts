@@ -91,7 +91,7 @@ describe('whichTakePlace()', () => {
       { amount: 4, chance: 1e-7 },
       { amount: 3, chance: 0.9 },
     ]);
-    expect(outcomes.map(({ mean }) => mean).sort()).toEqual([0, 3]);
+    expect(outcomes.map(({ mean }) => mean).toSorted((a, b) => a - b)).toEqual([0, 3]);
   });
 
   it('by their number keeps weight, mean and variance of all subsets exactly', () => {

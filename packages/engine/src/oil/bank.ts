@@ -74,10 +74,6 @@ export function copyBank(bank: Bank): Bank {
   };
 }
 
-export function baseOf({ slots }: Bank): Hypothesis {
-  return slots[0] as Hypothesis;
-}
-
 /** The hypotheses in order, the base first. */
 export function hypothesesOf({ slots, list }: Bank): Hypothesis[] {
   return list.map((slot) => slots[slot] as Hypothesis);

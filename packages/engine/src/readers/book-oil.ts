@@ -158,7 +158,22 @@ function happeningOf(
       return entry.items.some((id) => oilItems.has(id)) ? { is: 'change', after: null } : null;
     case 'repair':
       return entry.affectsOilUse ? { is: 'repair' } : null;
-    default:
+    case 'odometer':
+    case 'fuel':
+    case 'fluid':
+    case 'inspection':
+    case 'measure':
+    case 'fit':
+    case 'wheels':
+    case 'finding':
+    case 'incident':
+    case 'layUp':
+    case 'wakeUp':
+    case 'meterReplaced':
+    case 'labReport':
+    case 'handover':
+    case 'answer':
+    case 'note':
       return null;
   }
 }

@@ -83,7 +83,7 @@ test('oilLog() says when the span is not known or the odometer goes back', () =>
   ];
   expect(oilLog({ car: { id: 'c' }, entries }).oil.notes).toEqual([
     'span not known: 1.0 L assumed',
-    'odometer 800 km is lower than 900 km before it (2026-03-02)',
+    'odometer 800 km is lower than before: not used (2026-03-02)',
   ]);
 });
 
