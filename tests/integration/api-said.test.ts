@@ -129,6 +129,15 @@ test('said.list gives four cars a page, by name, each once', async () => {
   expect(await refused(list('bm93aGVyZQ'))).toMatchObject({ code: 'badInput', field: 'cursor' });
 });
 
+test('said.list gives one car alone where it is asked for, and none for a car that is not here', async () => {
+  const { carId } = await addCar('Alone');
+  const { garageId } = at;
+  const one = await at.me.said.list({ garageId, carId });
+  expect(one).toMatchObject({ cars: [{ carId, name: 'Alone' }], next: null, total: 1 });
+  const none = await at.me.said.list({ garageId, carId: randomUUID() });
+  expect(none).toMatchObject({ cars: [], next: null, total: 0 });
+});
+
 test('said.list shows a car whose log cannot be read without lines, and the others with theirs', async () => {
   const { carId } = await addCar('Alpha broken');
   const owner = connect(at.database.ownerUrl, { max: 1 });

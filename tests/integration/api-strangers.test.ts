@@ -121,10 +121,10 @@ const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
     stranger.order.change({ ...command(garageId), orderId, baseRevision: 1, order }),
   'order.remove': ({ garageId, orderId }) =>
     stranger.order.remove({ ...command(garageId), orderId, baseRevision: 1 }),
-  'said.list': ({ garageId }) => stranger.said.list({ garageId }),
   'forecast.whatIf': ({ garageId, carId }) =>
     stranger.forecast.whatIf({ garageId, carId, added: [] }),
   'forecast.atEvents': ({ garageId, carId }) => stranger.forecast.atEvents({ garageId, carId }),
+  'said.list': ({ garageId, carId }) => stranger.said.list({ garageId, carId }),
   'finding.open': ({ garageId }) => stranger.finding.open({ garageId }),
   'people.names': ({ garageId }) => stranger.people.names({ garageId }),
   'spec.view': ({ garageId, carId }) => stranger.spec.view({ garageId, carId }),

@@ -182,7 +182,7 @@ export type SaidPage = {
   /** by name */
   cars: SaidCar[];
   next: string | null;
-  /** cars of the whole garage */
+  /** cars of the whole garage, or the one asked for */
   total: number;
 };
 

@@ -73,6 +73,7 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'change a spec sheet', path: `${demoCar(1)}/spec/change` },
   { name: 'findings', path: 'findings' },
   { name: 'log', path: 'log' },
+  { name: 'we said, it was', path: 'said', unfold: openAllWhys },
   { name: 'log of findings and incidents', path: 'log?kind=trouble' },
   { name: 'what happened, which car', path: 'record' },
   { name: 'what happened, what', path: demoRecord(1) },

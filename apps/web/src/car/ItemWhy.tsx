@@ -6,6 +6,8 @@ import {
   nowSentence,
   whySentence,
 } from '@quartermark/engine/display';
+import type { Route } from 'next';
+import Link from 'next/link';
 import { Why } from '../components/index.ts';
 import type { Owned } from '../items/owned.ts';
 import { betterWords } from './better-words.ts';
@@ -33,6 +35,16 @@ export function ItemWhy({ row, owned }: ItemWhyProps) {
         <Why of={item.name} words={entriesWords(result.evidence.length)}>
           <Evidence ids={result.evidence} view={owned} />
         </Why>
+      ) : null}
+      {result?.dueDate && 'carId' in owned.owner ? (
+        <p>
+          <Link
+            href={`/g/${owned.garage.id}/said?car=${owned.owner.carId}` as Route}
+            prefetch={false}
+          >
+            We said, it was: how such days of this car came out
+          </Link>
+        </p>
       ) : null}
       <p className={styles.computed}>{owned.computed}</p>
     </div>

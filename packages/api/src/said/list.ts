@@ -18,7 +18,12 @@ import { notFoundHere } from '../refused.ts';
 import type { SaidCar, SaidPage } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 
-export const saidListInput = z.strictObject({ garageId: id, ...pageFields });
+export const saidListInput = z.strictObject({
+  garageId: id,
+  ...pageFields,
+  /** that car alone */
+  carId: id.optional(),
+});
 
 /** Each costs a few histories: as many as a person waits for. */
 export const SAID_PAGE_CARS = 4;
@@ -30,7 +35,7 @@ export const SAID_PAGE_CARS = 4;
 export function listSaidOfCars(
   world: World,
   asker: Asker,
-  { garageId, cursor }: z.output<typeof saidListInput>,
+  { garageId, cursor, carId }: z.output<typeof saidListInput>,
 ): Promise<SaidPage> {
   const after = cursor ? readCursor(id, cursor) : null;
   return inGarage(
@@ -41,7 +46,7 @@ export function listSaidOfCars(
       const row = await readGarage(tx, garageId);
       if (!row) throw notFoundHere('garage', 'garageId');
       const garage = garageViewOf(row, world.clock.now());
-      const page = await carPage(tx, { garageId, after, limit: SAID_PAGE_CARS });
+      const page = await carPage(tx, { garageId, after, limit: SAID_PAGE_CARS, carId });
       const cars: SaidCar[] = [];
       // one after the other: each reads a whole log
       for (const car of page.cars) cars.push(await saidOfCar(world, tx, garage, car));

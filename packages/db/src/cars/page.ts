@@ -5,15 +5,20 @@ import { car } from '../schema.ts';
 export type CarOfPage = { carId: string; name: string };
 
 /**
- * Some of the garage's cars, by name.
+ * Some of the garage's cars, by name; with a car's id that one alone.
  *
  * @param after the last car of the page before
  */
 export async function carPage(
   tx: Tx,
-  { garageId, after, limit }: { garageId: string; after: string | null; limit: number },
+  question: { garageId: string; after: string | null; limit: number; carId?: string | undefined },
 ): Promise<{ cars: CarOfPage[]; next: string | null; total: number }> {
-  const here = and(eq(car.garageId, garageId), isNull(car.removedAt));
+  const { garageId, after, limit, carId } = question;
+  const here = and(
+    eq(car.garageId, garageId),
+    isNull(car.removedAt),
+    carId === undefined ? undefined : eq(car.id, carId),
+  );
   // a car taken off the list keeps its name, so a page that follows is still found
   const beyond =
     after === null

@@ -26,6 +26,8 @@ export * from './matter-words.ts';
 export * from './needs-a-look.ts';
 export * from './order-words.ts';
 export * from './outlook-words.ts';
+export * from './said-answer.ts';
+export * from './said-words.ts';
 export { openSentences, stopSentences } from './stop-sentences.ts';
 export * from './typed-words.ts';
 export * from './tyre-age-sentence.ts';

@@ -7,6 +7,7 @@ export {
   HORIZONS,
   horizonOf,
   intervalKey,
+  isByCalendar,
   longestBefore,
   tallySaid,
 } from './tally-said.ts';
