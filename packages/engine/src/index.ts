@@ -8,7 +8,9 @@ export {
   type DueDocument,
   FileShapeError,
   type OilDocument,
+  type OilPastEntry,
   type OilResult,
+  oilPast,
   readBook,
 } from './readers/index.ts';
 export * from './wear/result.ts';

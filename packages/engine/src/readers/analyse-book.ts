@@ -25,7 +25,7 @@ export function analyseBook(book: Book, asked: Asked = {}): Analysis {
     book.car.profile,
     analysis.laidUp !== null,
   );
-  const { oil } = bookOil(book, history, ledger.forecasts, status === 'inUse');
+  const oil = bookOil(book, history, ledger.forecasts, status === 'inUse');
   return {
     ...analysis,
     oil,

@@ -7,9 +7,10 @@ import { fileShape } from './file-shape.ts';
 import { type HistoryDocument, historyDocument } from './history-document.ts';
 import type { Loose } from './odd-values.ts';
 import { type OilLog, type OilResult, oilLog } from './oil-log.ts';
+import { type OilPastEntry, oilPast } from './oil-past.ts';
 import { readBook } from './read-book.ts';
 
-type WithHistory = { history?: HistoryDocument };
+type WithHistory = { history?: HistoryDocument & { oil?: OilPastEntry[] } };
 
 /** A `due/1` file has no levels and no findings. */
 export type DueDocument = CaseAnalysis & WithHistory;
@@ -27,7 +28,7 @@ export type OilDocument = {
 export type AnalyseDocument = (Analysis & WithHistory) | DueDocument | OilDocument;
 
 export type AnalyseOptions = {
-  /** adds the cleaned history: the order of the entries, the readings kept, all use by day */
+  /** adds the cleaned history: the order of the entries, the readings kept, all use by day, the oil's past */
   history: boolean;
 };
 
@@ -36,7 +37,9 @@ const PLAIN: AnalyseOptions = { history: false };
 function book(content: Loose, { history }: AnalyseOptions): AnalyseDocument {
   const read = readBook(content);
   const analysis = analyseBook(read, { toEvents: true });
-  return history ? { ...analysis, history: historyDocument(bookCase(read)) } : analysis;
+  return history
+    ? { ...analysis, history: { ...historyDocument(bookCase(read)), oil: oilPast(read) } }
+    : analysis;
 }
 
 function due(content: Loose, { history }: AnalyseOptions): DueDocument {

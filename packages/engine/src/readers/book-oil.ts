@@ -1,3 +1,4 @@
+import { parseDay } from '../calendar/day-number.ts';
 import { lookAhead } from '../forecast/chance-reached.ts';
 import type { Forecasts } from '../forecast/forecasts.ts';
 import type { Contribution, History } from '../history/index.ts';
@@ -11,9 +12,11 @@ import {
   answerOil,
   type CarOil,
   type Drive,
+  type Folded,
   foldLedger,
   type OilEvent,
   type OilHappening,
+  type OilOperation,
   type RawLevel,
   type StickCar,
   type StickCondition,
@@ -28,10 +31,14 @@ const LEVEL_MAX = 1.6;
 /** "Over MAX" without a number. */
 const OVER_LEVEL = 1.25;
 
-export type OilRun = {
-  oil: CarOil;
+/** The ledger of a book, run over all that is on record. */
+export type BookLedger = {
+  stick: StickCar;
   events: OilEvent[];
-  rises: { entry: string | number; riseProbability: number }[];
+  operations: OilOperation[];
+  folded: Folded;
+  /** what was driven after the last event, as far as it is known */
+  rest: Drive;
 };
 
 export function stickCarOf({ car }: Book): StickCar {
@@ -49,6 +56,31 @@ export function stickCarOf({ car }: Book): StickCar {
  * uses is road, autocross counts as circuit, a drag-strip day is its runs.
  *
  * @param history of the same book
+ */
+export function bookLedger(book: Book, history: History): BookLedger {
+  const stick = stickCarOf(book);
+  const walk = new Walk(history);
+  const places = new Map(history.timeline.map(({ entry }, at) => [entry.id, at]));
+  const events = oilEntries(book, stick.spanL).map(({ entry, happening }): OilEvent => {
+    // a use with an odometer ends at its reading, the last place it has
+    const place = places.get(entry.id) ?? placeOfMark(history.timeline, markOf(entry));
+    const { drive, totalKm } = walk.to(parseDay(entry.on), place);
+    return { entry: entry.id, totalKm, drive, condition: conditionOf(entry), happening };
+  });
+  const operations = toOperations(stick, events);
+  const folded = foldLedger(stick.spanL, USUAL_PRIORS, operations);
+  return {
+    stick,
+    events,
+    operations,
+    folded,
+    rest: walk.to(history.asOfDay, Number.POSITIVE_INFINITY).drive,
+  };
+}
+
+/**
+ * What the ledger says of a car today.
+ *
  * @param forecasts of the same car: what was driven since the last reading
  * @param inUse false for a car that is laid up, in pieces or away: nobody looks every week
  */
@@ -57,20 +89,9 @@ export function bookOil(
   history: History,
   forecasts: Forecasts,
   inUse: boolean,
-): OilRun {
-  const stick = stickCarOf(book);
-  const walk = new Walk(history);
-  const places = new Map(history.timeline.map(({ entry }, at) => [entry.id, at]));
-  const events = oilEntries(book, stick.spanL).map(({ entry, happening }): OilEvent => {
-    const { drive, totalKm } = walk.to(
-      // a use with an odometer ends at its reading, the last place it has
-      places.get(entry.id) ?? placeOfMark(history.timeline, markOf(entry)),
-    );
-    return { entry: entry.id, totalKm, drive, condition: conditionOf(entry), happening };
-  });
-  const { state, rises } = foldLedger(stick.spanL, USUAL_PRIORS, toOperations(stick, events));
+): CarOil {
+  const { stick, events, folded, rest } = bookLedger(book, history);
   const unread = lookAhead(forecasts.reachOf({ measure: 'km', weights: {} }, null), 0);
-  const rest = walk.to(Number.POSITIVE_INFINITY).drive;
   const today = {
     drive: { ...rest, road: rest.road + unread.mean / 1000 },
     distanceVarianceKm2: unread.variance,
@@ -81,13 +102,9 @@ export function bookOil(
     strip: events.some(({ drive }) => drive.runs > 0),
   };
   return {
-    oil: {
-      ...answerOil(state, today, logged),
-      spanL: stick.spanL,
-      spanAssumed: book.car.profile.oilSpanL === undefined,
-    },
-    events,
-    rises,
+    ...answerOil(folded.state, today, logged),
+    spanL: stick.spanL,
+    spanAssumed: book.car.profile.oilSpanL === undefined,
   };
 }
 
@@ -204,12 +221,13 @@ class Walk {
     this.#history = history;
   }
 
-  to(position: number): { drive: Drive; totalKm: number } {
+  /** The shares of later days lie half a step before the next entry, so that a place alone does not tell. */
+  to(day: number, position: number): { drive: Drive; totalKm: number } {
     const { contributions } = this.#history;
     const drive = { road: 0, circuit: 0, runs: 0 };
     for (; this.#next < contributions.length; this.#next += 1) {
       const it = contributions[this.#next] as Contribution;
-      if (it.position > position) break;
+      if (it.day > day || it.position > position) break;
       this.#totalKm += it.distanceKm;
       const runs = this.#runsOf(it);
       if (it.useClass === 'circuit' || it.useClass === 'autocross')
