@@ -55,9 +55,8 @@ export function seasonOf(car: CarCase, history: History): Season {
 }
 
 function firstOf({ odometer, hourMeter, contributions, timeline, asOfDay }: History): number {
-  const days = [odometer.kept[0]?.day, hourMeter.kept[0]?.day, contributions[0]?.day];
-  const known = days.filter((day) => day !== undefined);
-  if (known.length > 0) return Math.min(...known);
+  const read = [odometer.kept[0]?.day, hourMeter.kept[0]?.day].filter((day) => day !== undefined);
+  if (read.length > 0) return Math.min(...read, contributions[0]?.day ?? asOfDay);
   return timeline.find(({ startingPoint }) => !startingPoint)?.day ?? asOfDay;
 }
 
