@@ -10,7 +10,7 @@ const BLOCK_PRIOR = { weight: 4, spread2: 0.49 };
  * readings, or of 28 days where the log alone tells; shrunk to a squared relative spread of 0.49 a block.
  */
 export function dispersionOf(
-  { use, from, until }: Stream,
+  { use, from, until, blank }: Stream,
   fit: Fit,
   meter: MeterDays | null,
   firstDay: number,
@@ -23,7 +23,8 @@ export function dispersionOf(
     if (end - start < BLOCK_DAYS) return;
     const expected = longRun * fit.seasonalDays(start, end);
     let seen = 0;
-    for (let at = start + 1; at <= end; at += 1) seen += use[at] as number;
+    for (let at = start + 1; at <= end; at += 1)
+      if (blank === null || blank[at] === 0) seen += use[at] as number;
     if (expected > 0) {
       squares += (seen - expected) ** 2 / expected;
       blocks += 1;
