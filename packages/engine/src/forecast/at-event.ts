@@ -2,6 +2,7 @@ import { formatDay, parseDay } from '../calendar/day-number.ts';
 import { dueDayOf } from '../wear/judge-calendar.ts';
 import type { LastService } from '../wear/last-service.ts';
 import {
+  type AmountLimitResult,
   type AtEvent,
   type AtEventLimit,
   type CalendarLimitResult,
@@ -56,7 +57,7 @@ export function projectToEvent(
     return {
       ...common,
       limit: result.limit,
-      ...amountsAt(forecasts.reachOf(limit.rule, event.id), result, service, event, forecasts),
+      ...amountsAt(forecasts.reachOf(limit.rule, event.id), result, service, event),
       pReached: roundAmount(pReached),
     } as AtEventLimit;
   });
@@ -84,17 +85,12 @@ export function projectToEvent(
 
 function amountsAt(
   reach: Reach,
-  {
-    accrued,
-    remaining,
-    measure,
-  }: { accrued: number; remaining: number; measure: 'km' | 'hours' | 'sessions' | 'launches' },
+  { accrued, remaining }: AmountLimitResult,
   service: LastService | null,
   event: PlannedOccasion,
-  { season }: Forecasts,
 ) {
   // what was driven before a service that came after the last reading counts to the old interval
-  const before = leftAtLastReading(remaining, reach.fit, service, season, measure) - remaining;
+  const before = leftAtLastReading(remaining, reach.fit, service) - remaining;
   const at = (ahead: number) => ({
     mean: roundAmount(accrued + Math.max(0, meanAhead(reach, ahead) - before)),
     p90: roundAmount(accrued + Math.max(0, amountAt(reach, ahead, EARLY) - before)),

@@ -36,12 +36,14 @@ const QUANTILES = { p10: 0.1, p50: LIKELY, p90: 0.9 } as const;
  *
  * @param judged the item as judged today
  * @param horizonDays days ahead within which it is called due soon
+ * @returns what is said, and the chance that it is due within the horizon as it is, not rounded: a state
+ *   must not differ from the early day by a millionth
  */
 export function forecastItem(
   judged: JudgedItem,
   horizonDays: number,
   forecasts: Forecasts,
-): ItemForecast {
+): { forecast: ItemForecast; chance: number } {
   const { limits, service } = judged;
   const { asOfDay } = forecasts.season;
   const switchedOn = switchReached(judged, forecasts);
@@ -50,9 +52,10 @@ export function forecastItem(
   const first = (name: keyof DueDates) => earliest(days.map((it) => it[name]));
   const all = { p10: first('p10'), p50: first('p50'), p90: first('p90') };
   const by = (ahead: number) => Math.max(0, ...each.map((when) => when.by(ahead)));
+  const within = by(horizonDays);
   const binding = runsOutFirst(limits, days);
   const rule = limits[binding]?.rule;
-  return {
+  const forecast = {
     limits: limits.map(({ rule: own, result }, index) => ({
       ...result,
       ...(isAmountLimit(result) &&
@@ -61,12 +64,13 @@ export function forecastItem(
       due: asDates(days[index] as Days, asOfDay),
     })),
     dueDate: asDates(all, asOfDay),
-    pDueWithinLead: roundAmount(by(horizonDays)),
+    pDueWithinLead: roundAmount(within),
     probablyOverdue: by(0) >= LIKELY,
     binding: nameOf(limits[binding]?.result),
     expects:
       rule !== undefined && 'weights' in rule ? expectationOf(rule, all.p50, forecasts) : null,
   };
+  return { forecast, chance: within };
 }
 
 type Days = { p10: number | null; p50: number | null; p90: number | null };
@@ -125,7 +129,7 @@ function expectedNow(
   forecasts: Forecasts,
 ): { accruedNow: number; remainingNow: number } {
   const fit = forecasts.fitOf(rule);
-  const left = leftAtLastReading(remaining, fit, service, forecasts.season, rule.measure);
+  const left = leftAtLastReading(remaining, fit, service);
   const unread = Math.max(0, fit.now - (left - remaining));
   return {
     accruedNow: roundAmount(accrued + unread),

@@ -4,11 +4,10 @@ import { USE_CLASSES, type UseClass } from '../log/item.ts';
 import { PART_OF_INTERVAL } from '../wear/judge-severe.ts';
 import type { LastService } from '../wear/last-service.ts';
 import { isAmountLimit, type LimitResult } from '../wear/result.ts';
-import { meanAhead } from './chance-reached.ts';
+import { meanAhead, type Reach } from './chance-reached.ts';
 import { HORIZON_DAYS } from './day-table.ts';
 import type { Forecasts, JudgedItem, JudgedLimit } from './forecasts.ts';
 import type { MeasureFit, WeightedMeasure } from './measure-fit.ts';
-import type { Season } from './season.ts';
 import { amountReached, bothReached, reachedOnDay, type WhenReached } from './when-reached.ts';
 
 /** When one limit is reached, hard-use limits not before their switch. */
@@ -40,26 +39,20 @@ function reachedAlone(
     return reachedOnDay(on - season.asOfDay);
   }
   const reach = forecasts.reachOf(rule, attended);
-  const { remaining, measure } = result;
-  return amountReached(reach, leftAtLastReading(remaining, reach.fit, service, season, measure));
+  return amountReached(reach, leftAtLastReading(result.remaining, reach.fit, service));
 }
 
 /**
  * What is left of an amount limit today as far as it was read, before the use expected since: a service that
- * came after the last reading without one leaves what was driven until then to the old interval.
+ * came after the last reading of the measure's meter, without one that stands, leaves what was driven until
+ * then to the old interval.
  */
 export function leftAtLastReading(
   remaining: number,
   fit: MeasureFit,
   service: LastService | null,
-  season: Season,
-  measure: WeightedMeasure['measure'],
 ): number {
-  const lastReading = season.meterOf(measure)?.readings.at(-1);
-  if (service === null || lastReading === undefined || service.day <= lastReading) return remaining;
-  const { odometerKm, hourMeterH } = service.entry;
-  if (odometerKm !== null || hourMeterH !== null) return remaining;
-  return remaining + fit.unreadUntil(service.day);
+  return service === null ? remaining : remaining + fit.unreadUntil(service.day);
 }
 
 /**
@@ -83,14 +76,17 @@ export function switchReached(
   if (severe.basis === 'limit') {
     const left = result.threshold - result.severeAmount;
     const fit = hardReach.fit;
-    return amountReached(hardReach, leftAtLastReading(left, fit, service, season, measure));
+    return amountReached(hardReach, leftAtLastReading(left, fit, service));
   }
   const usual = limits.find((limit) => limit.measure === measure);
   const interval = usual !== undefined && 'weights' in usual ? usual.value : 0;
   const allReach = forecasts.reachOf({ measure, weights: {} }, attended);
+  // what was driven before the service, unread, is none of this interval's
+  const since = ({ fit }: Reach) => leftAtLastReading(0, fit, service);
+  const [allBefore, hardBefore] = [since(allReach), since(hardReach)];
   const isOn = (ahead: number) => {
-    const all = used + meanAhead(allReach, ahead);
-    const hardAll = result.severeAmount + meanAhead(hardReach, ahead);
+    const all = used + Math.max(0, meanAhead(allReach, ahead) - allBefore);
+    const hardAll = result.severeAmount + Math.max(0, meanAhead(hardReach, ahead) - hardBefore);
     return all >= PART_OF_INTERVAL * interval && hardAll > severe.share * all;
   };
   for (let ahead = 0; ahead <= HORIZON_DAYS; ahead += 1)

@@ -96,6 +96,8 @@ function labelForecast({ dueDate: on, remainingDays }: CalendarLimitResult, warn
   };
 }
 
+const NO_FORECAST = { forecast: null, chance: null };
+
 function analyseSince(item: CaseItem, ledger: Ledger, service: LastService): ItemResult {
   const { contributions, asOfDay } = ledger;
   const { severe } = item;
@@ -115,8 +117,10 @@ function analyseSince(item: CaseItem, ledger: Ledger, service: LastService): Ite
   const all = judged.limits.map(({ result }) => result);
   const inForce = hardUse?.result.active ? all : usual.map(({ result }) => result);
   const dueSoonHorizonDays = item.warnDays + LOOK_AGAIN_DAYS;
-  const forecast = ledger.forecasts && forecastItem(judged, dueSoonHorizonDays, ledger.forecasts);
-  const chance = forecast === null ? null : forecast.pDueWithinLead;
+  const { forecast, chance } =
+    ledger.forecasts === null
+      ? NO_FORECAST
+      : forecastItem(judged, dueSoonHorizonDays, ledger.forecasts);
   const state = stateOf(inForce, all, asOfDay, item.warnDays, chance);
   return {
     id: item.id,
