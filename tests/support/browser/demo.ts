@@ -32,3 +32,5 @@ export const demoGear = (number: number) =>
   `gear/01900000-0000-7fa0-a000-${String(number).padStart(12, '0')}`;
 export const demoEvent = (number: number) =>
   `01900000-0000-7fa1-a000-${String(number).padStart(12, '0')}`;
+export const demoLayUp = (number: number) =>
+  `01900000-0000-7fa2-a000-${String(number).padStart(12, '0')}`;

@@ -1,5 +1,13 @@
 import { expect, type Page } from '@playwright/test';
-import { demoCar, demoEntry, demoEvent, demoGear, demoItem, demoRecord } from './demo.ts';
+import {
+  demoCar,
+  demoEntry,
+  demoEvent,
+  demoGear,
+  demoItem,
+  demoLayUp,
+  demoRecord,
+} from './demo.ts';
 
 export type Screen = {
   name: string;
@@ -37,6 +45,15 @@ async function openTheTable(page: Page): Promise<void> {
   if (await table.isVisible()) await table.click();
 }
 
+/** Opens the forms of a new order and of one that is on record. */
+async function openTheOrders(page: Page): Promise<void> {
+  await page
+    .locator('summary')
+    .filter({ hasText: /^Ordered$/ })
+    .click();
+  await page.getByRole('button', { name: 'Change this order' }).click();
+}
+
 /** Every screen there is, as the demo garage fills it. */
 export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'garage', path: '', unfold: openTheTable },
@@ -68,6 +85,10 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'events', path: 'events' },
   { name: 'add an event', path: 'events/add' },
   { name: 'change an event', path: `events/${demoEvent(1)}` },
+  { name: 'change an event with its use', path: `events/${demoEvent(2)}` },
+  { name: 'plan a lay-up', path: 'lay-up/add' },
+  { name: 'change a planned lay-up', path: `lay-up/${demoLayUp(1)}` },
+  { name: 'an item whose parts are ordered', path: demoItem(1, 5), unfold: openTheOrders },
   { name: 'spec sheet', path: `${demoCar(1)}/spec` },
   { name: 'spec sheet, not written', path: `${demoCar(2)}/spec` },
   { name: 'change a spec sheet', path: `${demoCar(1)}/spec/change` },
