@@ -139,8 +139,9 @@ test('loadBook() carries the orders of the car’s items, and none where there a
   expect(readBook({ ...book })).toEqual(book);
 });
 
-test('loadBook() names the event that cannot be read, and its car', async () => {
+test('loadBook() names the event that cannot be read, and its car; other cars are not held up', async () => {
   const carId = await garage.addCar();
+  const other = await garage.addCar();
   const eventId = await put({ name: 'Day', sort: 'circuit', start: '2026-07-01', cars: [carId] });
   const odd = { name: 'Day', sort: 'dance', start: '2026-07-01', cars: [carId] } as never;
   await garage.inside((tx) =>
@@ -149,6 +150,7 @@ test('loadBook() names the event that cannot be read, and its car', async () => 
   const error = await bookOf(carId).catch((reason: unknown) => reason);
   expect(error).toBeInstanceOf(UnreadableBook);
   expect(error).toMatchObject({ carId, part: 'event', partId: eventId });
+  expect((await bookOf(other)).planned).toEqual([]);
 });
 
 test('a planned lay-up and an order cannot be written into another garage, nor seen there', async () => {

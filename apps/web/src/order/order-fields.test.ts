@@ -44,6 +44,8 @@ test('readOrder() gives back what orderFields() was made of', () => {
 test('readOrder() says which day lies before the order, by its field', () => {
   const fields = orderFields({ on: '2026-06-03' }, 1);
   const wrong = (more: object) => readOrder({ ...fields, ...more });
+  const sameDay = { on: '2026-06-03', expected: '2026-06-03', arrived: '2026-06-03' };
+  expect(wrong(sameDay)).toEqual({ order: sameDay });
   expect(wrong({ on: '' })).toHaveProperty(['problems', 'order.on']);
   expect(wrong({ expected: '2026-06-02' })).toHaveProperty(['problems', 'order.expected']);
   expect(wrong({ arrived: '2026-06-02' })).toHaveProperty(['problems', 'order.arrived']);

@@ -1,5 +1,6 @@
 import type { IncidentSort } from '../log/common.ts';
 import type { AmountMeasure, CalendarMeasure, UseClass } from '../log/item.ts';
+import type { OrderInput } from '../log/order.ts';
 import type { Placed } from './placed.ts';
 
 /**
@@ -121,6 +122,8 @@ export type CaseItem = {
   once?: boolean;
   /** civil date since when its owner treats it as due; until it is done on that day or later */
   dueSince?: string;
+  /** parts that were ordered for it, closed ones too */
+  orders?: OrderInput[];
   /** what happened that makes it due at once, in no particular order */
   triggers?: CaseTrigger[];
 };

@@ -35,7 +35,7 @@ describe('usualUse()', () => {
   test.each([
     ['circuit', 2, { sessions: 8 }],
     ['autocross', 2, { sessions: 2 }],
-    ['dragStrip', 1, { launches: 6 }],
+    ['dragStrip', 2, { launches: 12 }],
     ['roadTrip', 4, { distance: { text: '1000', unit: 'km' } }],
     ['meet', 1, {}],
   ] as const)('usualUse() proposes for a %s of %i days', (sort, days, use) => {

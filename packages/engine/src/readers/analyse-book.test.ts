@@ -73,3 +73,26 @@ test('analyseBook() gives the same canonical answer for entries in any order', (
   const turned = { ...log, entries: log.entries.toReversed() };
   expect(canonicalJson(analyseBook(turned))).toBe(canonicalJson(analyseBook(log)));
 });
+
+test('analyseBook() needs no days for parts that lie on the shelf, until the item was done with them', () => {
+  const orderByWith = (orders: object[], ...more: object[]) => {
+    const used = [flush, { ...circuit, on: '2026-05-10' }, ...more];
+    const log = bookOf([{ measure: 'sessions', value: 6 }], used);
+    const day = { id: 'day', start: '2026-06-21', use: 'circuit', sessions: 4, attend: 1 };
+    const items = log.items.map((item) => ({ ...item, leadDays: 10 }));
+    const planned = book.parse({ ...log, items, planned: [day], orders });
+    return analyseBook(planned, { toEvents: true }).items[0]?.atEvent?.[0];
+  };
+  const order = { id: 'o', item: 'x', on: '2026-05-12' };
+  const without = orderByWith([]);
+  expect(without?.latestWorkDate).toEqual(expect.any(String));
+  expect(without?.orderBy).not.toBe(without?.latestWorkDate);
+  expect(orderByWith([order])?.orderBy).toBe(without?.orderBy);
+  const here = [{ ...order, arrived: '2026-05-20' }];
+  expect(orderByWith(here)?.orderBy).toBe(without?.latestWorkDate);
+  expect(orderByWith([{ ...here[0], item: 'y' }])?.orderBy).toBe(without?.orderBy);
+  const done = { ...flush, on: '2026-05-25' };
+  const again = { ...circuit, on: '2026-05-28' };
+  const after = orderByWith(here, done, again);
+  expect(after?.orderBy).not.toBe(after?.latestWorkDate);
+});

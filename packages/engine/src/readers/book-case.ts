@@ -2,6 +2,7 @@ import type { CarCase, CaseItem, CaseLimit, PlannedUse } from '../history/case.t
 import type { Book, PlannedEvent } from '../log/book.ts';
 import type { Entry } from '../log/entry.ts';
 import type { Item, Limit } from '../log/item.ts';
+import type { BookOrder } from '../log/order.ts';
 import { distanceKm } from '../log/quantity.ts';
 import { minuteOfDay } from '../log/sort-entries.ts';
 import { KM_PER_UNIT } from '../log/units.ts';
@@ -61,6 +62,11 @@ export function caseItem(item: Item, entries: readonly Entry[] = []): CaseItem {
   };
 }
 
+function withOrders(item: CaseItem, all: readonly BookOrder[]): CaseItem {
+  const orders = all.filter((order) => order.item === item.id);
+  return orders.length === 0 ? item : { ...item, orders };
+}
+
 function plannedUse({ id, start, end, use, ...given }: PlannedEvent): PlannedUse {
   return {
     id,
@@ -96,6 +102,6 @@ export function bookCase(book: Book): CarCase {
     entries: standing.flatMap((entry) => caseEntries(entry, book.items)),
     storage: book.layUps.map(({ id, start, end }) => ({ id, start, end: end ?? null })),
     planned: book.planned.map(plannedUse),
-    items: book.items.map((item) => caseItem(item, happened)),
+    items: book.items.map((item) => withOrders(caseItem(item, happened), book.orders ?? [])),
   };
 }

@@ -1,9 +1,11 @@
+import { formatDay } from '../calendar/day-number.ts';
 import { ENGINE_VERSION } from '../engine-version.ts';
 import { buildHistory, type History } from '../history/build-history.ts';
-import type { CarCase } from '../history/case.ts';
+import type { CarCase, CaseItem } from '../history/case.ts';
+import { leadDaysNow } from '../orders/order-by.ts';
 import { analyseItem } from './analyse-item.ts';
 import { findLayUp } from './find-lay-up.ts';
-import { lastServices } from './last-service.ts';
+import { type LastService, lastServices } from './last-service.ts';
 import { type Asked, type Ledger, ledgerOf } from './ledger.ts';
 import { readOdometer } from './read-odometer.ts';
 import type { CaseAnalysis } from './result.ts';
@@ -36,8 +38,19 @@ export function analyseLedger(car: CarCase, history: History, ledger: Ledger): C
     car: car.car.id,
     asOf: car.asOf,
     flags: sortFlags(history.flags),
-    items: car.items.map((item) => analyseItem(item, ledger, services.get(item.id) ?? null)),
+    items: car.items.map((item) => {
+      const service = services.get(item.id) ?? null;
+      return analyseItem(withLeadDaysNow(item, service), ledger, service);
+    }),
     laidUp: findLayUp(car.storage, history.asOfDay),
     odometer: readOdometer(history),
   };
+}
+
+/** While its parts are on the shelf an item needs no days to get them. */
+function withLeadDaysNow(item: CaseItem, service: LastService | null): CaseItem {
+  const { orders, leadDays } = item;
+  if (orders === undefined) return item;
+  const done = service === null ? null : formatDay(service.day);
+  return { ...item, leadDays: leadDaysNow(leadDays, orders, done) };
 }
