@@ -108,13 +108,10 @@ export class OwnGarage {
   }
 }
 
-/** Brake fluid counted in sessions and months, engine oil in kilometres, done on the first of May. */
+/** Brake fluid counted in sessions, engine oil in kilometres, done on the first of May. */
 export const BRAKE_FLUID: ItemDraft = {
   name: 'Brake fluid',
-  limits: [
-    { measure: 'sessions', value: 18 },
-    { measure: 'months', value: 12 },
-  ],
+  limits: [{ measure: 'sessions', value: 18 }],
   baseline: { on: '2026-05-01', historyComplete: true },
 };
 export const ENGINE_OIL: ItemDraft = {
