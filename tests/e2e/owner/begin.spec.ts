@@ -72,7 +72,11 @@ test('what was seen good today is counted from today, with the odometer of today
     historyComplete: true,
   });
   await garage.counted();
-  await expect(page.getByRole('region', { name: 'Items' })).toContainText('12,000 km left');
+  // nothing was driven since, so that the months come before the 12,000 km
+  const items = page.getByRole('region', { name: 'Items' });
+  await expect(items).toContainText('12 months are up on 15 June 2027');
+  await items.getByRole('button', { name: 'Why: Engine oil' }).click();
+  await expect(items).toContainText('0 km counted since 15 June 2026. The limit is 12,000 km.');
 });
 
 test('an answer that lacks its day or its value says so beside it, and a reload keeps the answers', async ({
