@@ -1,7 +1,13 @@
 'use client';
 
-import { formatDay, KIND_WORDS, openSentences, stopSentences } from '@quartermark/engine/display';
-import { Button } from '../components/index.ts';
+import {
+  firstItem,
+  formatDay,
+  KIND_WORDS,
+  openSentences,
+  stopSentences,
+} from '@quartermark/engine/display';
+import { Button, StateWord } from '../components/index.ts';
 import { Stick } from '../garage/Stick.tsx';
 import styles from './Pocket.module.css';
 import { ScreenStays } from './ScreenStays.tsx';
@@ -50,6 +56,7 @@ export function Home({ chosen, today, several }: HomeProps) {
         {open.map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
+        <FirstItem chosen={chosen} today={today} />
         <p>
           Oil:{' '}
           {level === null ? (
@@ -71,6 +78,22 @@ export function Home({ chosen, today, several }: HomeProps) {
       </nav>
       <ScreenStays />
     </>
+  );
+}
+
+type FirstItemProps = { chosen: Chosen; today: string };
+
+/** What runs out first, as the garage says it; with its day where this phone has asked on an earlier one. */
+function FirstItem({ chosen: { car }, today }: FirstItemProps) {
+  const { analysis, items, car: facts } = car.view;
+  const first = analysis && firstItem(analysis, { unit: facts.unit, items });
+  if (!first) return null;
+  const { mark, word, detail } = first.words;
+  const old = analysis.asOf < today ? `, as of ${formatDay(analysis.asOf)}` : '';
+  return (
+    <p>
+      <StateWord kind={mark} words={`${first.name}: ${word}`} detail={`${detail}${old}`} />
+    </p>
   );
 }
 

@@ -3,7 +3,7 @@ import { noOilYet } from '../../test/no-oil-yet.ts';
 import { nothingOpen } from '../../test/nothing-open.ts';
 import type { ItemInput, Limit } from '../log/item.ts';
 import type { Analysis, FlagCode, ItemResult, LimitResult } from '../wear/result.ts';
-import { carAnswer } from './car-answer.ts';
+import { carAnswer, firstItem } from './car-answer.ts';
 import { flagSentence } from './flag-sentence.ts';
 import { type GarageRow, garageAnswer, needsAHand } from './garage-answer.ts';
 import type { Lane } from './lane.ts';
@@ -135,6 +135,17 @@ test('carAnswer() names a day far off as what runs out first', () => {
   expect(said([item('coolant', null, [months(200, '2026-12-18')])])).toBe(
     'What runs out first: coolant, 18 December 2026 at the latest.',
   );
+});
+
+test('firstItem() is the most urgent with its words, and none of a car that is sold', () => {
+  const facts = { unit: 'km' as const, items: [] };
+  const one = analysis([fluid, oil]);
+  expect(firstItem(one, facts)).toEqual({
+    name: 'engine oil',
+    words: { mark: 'overdue', word: 'Overdue', detail: '12 months passed on 2 May 2026' },
+  });
+  expect(firstItem({ ...one, status: 'sold' }, facts)).toBeNull();
+  expect(firstItem(analysis([]), facts)).toBeNull();
 });
 
 const row = (name: string, items: ItemResult[], more: Partial<GarageRow> = {}): GarageRow => ({

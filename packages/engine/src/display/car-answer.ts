@@ -21,6 +21,18 @@ function tell(analysis: Analysis, car: CarFacts): Told[] {
     });
 }
 
+/**
+ * The item of a car that is most urgent, with its words; null where nothing is watched, and of a car that is
+ * sold.
+ */
+export function firstItem(
+  analysis: Analysis,
+  car: CarFacts,
+): { name: string; words: ItemWords } | null {
+  const [first] = analysis.status === 'sold' ? [] : tell(analysis, car);
+  return first ? { name: first.name, words: first.words } : null;
+}
+
 function isAre(name: string): string {
   return readsAsPlural(name) ? 'are' : 'is';
 }
