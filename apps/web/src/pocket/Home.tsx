@@ -89,13 +89,16 @@ function FirstItem({ chosen: { car }, today }: FirstItemProps) {
   const first = analysis && firstItem(analysis, { unit: facts.unit, items });
   if (!first) return null;
   const { mark, word, detail } = first.words;
-  const old = analysis.asOf < today ? `, as of ${formatDay(analysis.asOf)}` : '';
+  const asOf = analysis.asOf < today ? [`as of ${formatDay(analysis.asOf)}`] : [];
+  const behind = [...(detail === '' ? [] : [detail]), ...asOf].join(', ');
   return (
     <p>
-      <StateWord kind={mark} words={`${first.name}: ${word}`} detail={`${detail}${old}`} />
+      <StateWord kind={mark} words={`${first.name}, ${lower(word)}`} detail={behind} />
     </p>
   );
 }
+
+const lower = (word: string) => word.charAt(0).toLowerCase() + word.slice(1);
 
 const noLevel = (workedOut: boolean) =>
   workedOut ? 'no reading on record.' : 'not worked out yet when this phone last asked.';
