@@ -82,8 +82,11 @@ function firstKm(reached: (thousandKm: number) => number, q: number): number {
   return ((low + high) / 2) * 1000;
 }
 
-/** Roots of the Hermite polynomial He_n by Newton's method from asymptotic guesses, with their weights. */
-function gaussHermite(n: number): { node: number; weight: number }[] {
+/**
+ * Roots of the Hermite polynomial He_n by Newton's method from asymptotic guesses, with their weights: exact for
+ * the mean of any polynomial of a standard normal variable up to degree 2n - 1.
+ */
+export function gaussHermite(n: number): { node: number; weight: number }[] {
   const found: { node: number; weight: number }[] = [];
   let z = 0;
   for (let i = 0; i < Math.ceil(n / 2); i += 1) {

@@ -1,8 +1,23 @@
-export type { Drive } from './drive.ts';
+export { gaussHermite } from './distance-to-min.ts';
+export { type Drive, driveBy, driveRoom } from './drive.ts';
+export { predict, update } from './filter.ts';
 export { type Folded, foldLedger } from './fold.ts';
-export { type OilPriors, USUAL_PRIORS } from './hypothesis.ts';
+export {
+  CIRCUIT,
+  emptyHypothesis,
+  type Hypothesis,
+  LEVEL,
+  type OilPriors,
+  ROAD,
+  SIZE,
+  STEP,
+  STRIP,
+  USUAL_PRIORS,
+} from './hypothesis.ts';
+export { normalCdf } from './normal.ts';
 export { answerOil, type CarOil, type OilAnswer, type Today } from './oil-answer.ts';
 export type { OilOperation, RawLevel, StickCondition } from './operation.ts';
 export { pastLevels } from './past-level.ts';
-export type { StickCar } from './stick.ts';
+export { type Moved, smooth } from './smoother.ts';
+export { judgeStick, type StickCar } from './stick.ts';
 export { type OilEvent, type OilHappening, toOperations } from './to-operations.ts';
