@@ -57,6 +57,8 @@ async function openTheOrders(page: Page): Promise<void> {
 /** Every screen there is, as the demo garage fills it. */
 export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'garage', path: '', unfold: openTheTable },
+  { name: 'what is due', path: 'due' },
+  { name: 'what is due, by car', path: 'due?sort=car' },
   { name: 'settings', path: 'settings' },
   { name: 'labels', path: 'labels' },
   { name: 'pocket', path: '/pocket' },
@@ -65,6 +67,11 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'car, with entries to mend', path: demoCar(4), unfold: openAllWhys },
   { name: 'car, laid up', path: demoCar(5) },
   { name: 'car, bought without papers', path: demoCar(6) },
+  { name: 'what if', path: `${demoCar(1)}/what-if` },
+  {
+    name: 'what if, answered',
+    path: `${demoCar(1)}/what-if?add=circuit+2026-06-27+2026-06-28+sessions+12`,
+  },
   { name: 'add a car', path: 'car/add' },
   { name: 'change a car', path: `${demoCar(1)}/change` },
   { name: 'add an item', path: `${demoCar(1)}/item/add` },

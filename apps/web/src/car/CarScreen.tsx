@@ -51,6 +51,9 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
         <ButtonLink href={`/g/${garageId}/car/${carId}/spec` as Route} look="quiet">
           Spec sheet
         </ButtonLink>
+        <ButtonLink href={`/g/${garageId}/car/${carId}/what-if` as Route} look="quiet">
+          What if
+        </ButtonLink>
         <ButtonLink href={`/g/${garageId}/labels` as Route} look="quiet">
           Labels
         </ButtonLink>

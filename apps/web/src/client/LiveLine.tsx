@@ -28,6 +28,8 @@ export function LiveLine({ garageId }: { garageId: string }) {
     anew(trpc.event.pathKey());
     anew(trpc.spec.pathKey());
     anew(trpc.finding.pathKey());
+    anew(trpc.due.pathKey());
+    anew(trpc.forecast.pathKey());
     anew(trpc.people.pathKey());
   };
   const everything = () => {

@@ -11,16 +11,26 @@ import { Form } from '../forms/Form.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import { EventParts } from './EventParts.tsx';
+import { eventOfAddress } from './event-address.ts';
 import { type EventFields, emptyEvent, readEvent } from './event-fields.ts';
 import { useEventSaved } from './use-event-saved.ts';
 
+type AddEventFormProps = {
+  garageId: string;
+  /** the query of the page's address, which may fill the form in */
+  address: Readonly<Record<string, string | string[] | undefined>>;
+};
+
 /** Puts an event on the calendar. */
-export function AddEventForm({ garageId }: { garageId: string }) {
+export function AddEventForm({ garageId, address }: AddEventFormProps) {
   const trpc = useTRPC();
   const { data } = useSuspenseQuery(trpc.event.list.queryOptions({ garageId }));
   const unit = data.garage.distanceUnit;
-  const form = useForm<EventFields>({ defaultValues: emptyEvent(unit) });
-  const forget = useDraft(`event-add:${garageId}`, form);
+  const filled = eventOfAddress(address, unit);
+  const form = useForm<EventFields>({ defaultValues: filled ?? emptyEvent(unit) });
+  // what was typed for another event must not take the place of what the address fills in
+  const plan = filled === null ? '' : `:${String(address.plan)}`;
+  const forget = useDraft(`event-add:${garageId}${plan}`, form);
   const [asked, setAsked] = useState(false);
   const wrong = useLocalTrouble(form, asked, readEvent);
   const add = useCommand(garageId, useMutation(trpc.event.add.mutationOptions()).mutateAsync);

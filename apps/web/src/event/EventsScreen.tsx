@@ -6,6 +6,7 @@ import type { Route } from 'next';
 import Link from 'next/link';
 import { useTRPC } from '../client/trpc.ts';
 import { ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
+import { CarOutlooks } from './CarOutlooks.tsx';
 import styles from './EventsScreen.module.css';
 import { carsWords } from './event-fields.ts';
 import {
@@ -18,6 +19,9 @@ import {
 } from './event-words.ts';
 import { PlannedLayUps } from './PlannedLayUps.tsx';
 import { countedWords } from './planned-use-words.ts';
+
+/** Of so many that come next it is told what runs out on the cars that go. */
+const OUTLOOKS = 3;
 
 /** The garage's calendar: what comes, by its day, and what was lately. */
 export function EventsScreen({ garageId }: { garageId: string }) {
@@ -46,7 +50,7 @@ export function EventsScreen({ garageId }: { garageId: string }) {
           </p>
         </EmptyState>
       ) : null}
-      <EventList title="What comes" events={coming} {...list} />
+      <EventList title="What comes" events={coming} outlooks={OUTLOOKS} {...list} />
       <PlannedLayUps plans={data.plannedLayUps} {...list} />
       <EventList title="The last 30 days" events={past} {...list} />
     </>
@@ -55,23 +59,30 @@ export function EventsScreen({ garageId }: { garageId: string }) {
 
 type ListProps = { garageId: string; today: string; names: Readonly<Record<string, string>> };
 
-type EventListProps = ListProps & { title: string; events: readonly EventView[] };
+type EventListProps = ListProps & {
+  title: string;
+  events: readonly EventView[];
+  /** of the first so many */
+  outlooks?: number;
+};
 
-function EventList({ title, events, ...list }: EventListProps) {
+function EventList({ title, events, outlooks = 0, ...list }: EventListProps) {
   if (events.length === 0) return null;
   return (
     <section aria-label={title} className={styles.section}>
       <h2>{title}</h2>
       <ul className={styles.list}>
-        {events.map((one) => (
-          <EventLine key={one.eventId} one={one} {...list} />
+        {events.map((one, at) => (
+          <EventLine key={one.eventId} one={one} outlook={at < outlooks} {...list} />
         ))}
       </ul>
     </section>
   );
 }
 
-function EventLine({ one, garageId, today, names }: ListProps & { one: EventView }) {
+type EventLineProps = ListProps & { one: EventView; outlook: boolean };
+
+function EventLine({ one, outlook, garageId, today, names }: EventLineProps) {
   const { eventId, event } = one;
   const carName = (id: string) => names[id] ?? 'a car that has left';
   return (
@@ -94,6 +105,7 @@ function EventLine({ one, garageId, today, names }: ListProps & { one: EventView
         {event.place ? <p>{event.place}</p> : null}
         <p className={styles.cars}>Cars: {carsWords(event.cars, carName)}</p>
         {lastDay(event) >= today ? <p className={styles.cars}>{countedWords(event)}</p> : null}
+        {outlook ? <CarOutlooks garageId={garageId} event={one} names={names} /> : null}
       </div>
     </li>
   );

@@ -23,6 +23,7 @@ export function GarageNav({ garageId }: { garageId: string }) {
   const home = `/g/${garageId}`;
   const first: Way[] = [
     { href: home as Route, words: 'Garage' },
+    { href: `${home}/due` as Route, words: 'What is due' },
     { href: `${home}/record` as Route, words: 'What happened' },
     { href: '/pocket' as Route, words: 'Paddock' },
     { href: `${home}/findings` as Route, words: 'Findings' },

@@ -42,6 +42,11 @@ export function GarageScreen({ garageId }: { garageId: string }) {
         beneath={
           <>
             {formatDay(garage.today)}, {garage.zone}
+            {latest.cars > 0 ? (
+              <p>
+                <Link href={`/g/${garageId}/due` as Route}>All that is due, by its day</Link>
+              </p>
+            ) : null}
             <NextEvent calendar={calendar} />
           </>
         }

@@ -3,7 +3,10 @@ import type { DistanceUnit } from '../log/units.ts';
 import type { CarStatus } from '../matters/result.ts';
 import type { DueLine } from './due-line.ts';
 import { earlyWords, horizonMonth, nearWords, type Spoken, weekdayAhead } from './due-words.ts';
+import { capital, countWord } from './grammar.ts';
 import type { ItemWords } from './item-words.ts';
+import { STATUS_WORDS } from './matter-words.ts';
+import { partsWords } from './order-words.ts';
 import { sideWords } from './what-if-words.ts';
 
 /** A line of the garage's list as the words need it. */
@@ -36,8 +39,9 @@ const APART: Readonly<Record<Exclude<CarStatus, 'inUse'>, string>> = {
  * @example dueGroup(line, 'likely', { asOf: '2026-06-05' }) // { key: '2026-06-08', title: 'Week of Mon 8 June' }
  */
 export function dueGroup(line: DueListLine, order: DueOrder, spoken: Spoken): DueGroup {
-  const { status, state, dates } = line;
-  if (order === 'car') return { key: line.carId, title: line.carName };
+  const { status, state, dates, carId, carName } = line;
+  if (state === 'unknown') return { key: 'unsure', title: 'Not on record, or only in part' };
+  if (order === 'car') return { key: carId, title: withStatus(carName, status) };
   if (status !== 'inUse') return { key: status, title: APART[status] };
   if (state === 'overdue') return { key: 'overdue', title: 'Overdue' };
   if (state === null) return { key: 'noDate', title: 'No date yet' };
@@ -48,6 +52,11 @@ export function dueGroup(line: DueListLine, order: DueOrder, spoken: Spoken): Du
   }
   const until = spoken.asOf === null ? 'within three years' : `before ${horizonMonth(spoken.asOf)}`;
   return { key: 'later', title: `Nothing ${order === 'likely' ? 'likely ' : ''}${until}` };
+}
+
+/** A car's name, and where it stands if it is not in use. @example withStatus('Brindle 2', 'laidUp') // "Brindle 2, laid up" */
+export function withStatus(carName: string, status: CarStatus): string {
+  return status === 'inUse' ? carName : `${carName}, ${STATUS_WORDS[status].toLowerCase()}`;
 }
 
 /** Monday of the ISO week of a civil date. @example mondayOf('2026-06-14') // '2026-06-08' */
@@ -62,6 +71,21 @@ export function dueLineWords(line: DueListLine): ItemWords {
   const waits = status === 'inPieces' || status === 'away';
   if (!waits || (words.mark !== 'overdue' && words.mark !== 'dueSoon')) return words;
   return { ...words, mark: 'beforeItWakes', word: 'Before its next drive' };
+}
+
+/** So many days ahead one is told to order parts; what is due soon is told whenever. */
+const ORDER_AHEAD_DAYS = 30;
+
+/**
+ * What a line says of its parts: what is ordered or here, and to be ordered only where that is near.
+ *
+ * @example duePartsWords(line) // "Order the parts by 18 June, they take 12 days."
+ */
+export function duePartsWords({ parts, leadDays, asOf, state }: DueListLine): string | null {
+  if (parts === null) return null;
+  const far = parts.kind === 'orderBy' && parts.day > addDays(asOf, ORDER_AHEAD_DAYS);
+  const words = far && state === 'fine' ? null : partsWords(parts, { leadDays }, { asOf });
+  return words === null ? null : `${capital(words)}.`;
 }
 
 export type DueListCounts = {
@@ -102,7 +126,7 @@ export function dueListAnswer(
   const sentences = [
     ...(overdue > 0 ? [`${things(overdue)} overdue${over ? `, ${of(over)} first` : ''}.`] : []),
     known > 0 ? comingSentence(list, spoken) : '',
-    ...(unknown > 0 ? [`Of ${things(unknown, 'thing')} nobody can say: the log is open.`] : []),
+    ...(unknown > 0 ? [`${things(unknown)} not on record, or only in part.`] : []),
     ...coming,
   ];
   return sentences.filter((sentence) => sentence !== '').join(' ');
@@ -117,12 +141,12 @@ function comingSentence(
   const day = beforeWords(before, spoken);
   const [first] = likely;
   const other = counts.overdue > 0 ? ' else' : '';
-  const atLeast = more ? 'At least ' : '';
+  const count = more ? `At least ${likely.length} things are` : things(likely.length);
   if (first)
-    return `${atLeast}${things(likely.length)} likely due ${day}; the first is ${of(first)}, ${nearWords(first.dates, spoken)}.`;
+    return `${count} likely due ${day}; the first is ${of(first)}, ${nearWords(first.dates, spoken)}.`;
   const [could] = ahead;
   if (!could || could.dates.early === null) return `Nothing${other} known is due ${day}.`;
-  return `Nothing${other} is likely due ${day}, but ${things(ahead.length, 'thing').toLowerCase()} could be; the first is ${of(could)}, ${earlyWords(could.dates.early, spoken)}.`;
+  return `Nothing${other} is likely due ${day}, but ${ahead.length === 1 ? 'one thing' : `${ahead.length} things`} could be; the first is ${of(could)}, ${earlyWords(could.dates.early, spoken)}.`;
 }
 
 const of = ({ name, carName }: DueListLine) => `${name} of ${carName}`;
@@ -131,9 +155,6 @@ function beforeWords(before: string, spoken: Spoken): string {
   return `before ${weekdayAhead(before, spoken).replace(/^\w+ /, '')}`;
 }
 
-function things(count: number, alone?: 'thing'): string {
-  if (alone) return count === 1 ? 'one thing' : `${count} things`;
-  return count === 1 ? 'One thing is' : `${count} things are`;
-}
+const things = (count: number) => (count === 1 ? 'One thing is' : `${countWord(count)} things are`);
 
-const cars = (count: number) => (count === 1 ? 'One car is' : `${count} cars are`);
+const cars = (count: number) => (count === 1 ? 'One car is' : `${countWord(count)} cars are`);

@@ -1,6 +1,7 @@
 import type { Outlook, RunsOut } from '../what-if/outlook.ts';
 import { dayAhead, type Spoken, weekdayAhead } from './due-words.ts';
 import { listWords } from './grammar.ts';
+import type { ItemMark } from './item-words.ts';
 import { partsWords } from './order-words.ts';
 
 /** Names told one by one; what goes beyond is counted. */
@@ -32,6 +33,13 @@ export function outlookSentences(outlook: Outlook, spoken: Spoken): string[] {
   if (sentences.length > 0) return [...sentences, ...unknown];
   if (outlook.lasts === 0) return unknown.length > 0 ? unknown : ['Nothing is watched on it.'];
   return ['Nothing known runs out before the end.', ...unknown];
+}
+
+/** The mark that goes with what an event means for a car: the worst of it. */
+export function outlookMark({ runsOut, notKnown, lasts }: Outlook): ItemMark {
+  if (runsOut.some(({ how }) => how === 'already')) return 'overdue';
+  if (runsOut.length > 0) return 'dueSoon';
+  return notKnown.length > 0 || lasts === 0 ? 'notOnRecord' : 'inLimits';
 }
 
 function namedSentence(

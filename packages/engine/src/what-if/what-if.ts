@@ -17,6 +17,8 @@ export type WhatIfLine = {
 
 export type WhatIf = {
   asOf: string;
+  /** the car stands in a lay-up today */
+  laidUp: boolean;
   /** in the book's order */
   lines: WhatIfLine[];
   /** of each line that was added, in their order */
@@ -36,6 +38,7 @@ export function whatIf(book: Book, added: readonly AddedUse[]): WhatIf {
   const after = added.length === 0 ? before : analyseBook(more, { toEvents: ids });
   return {
     asOf: book.asOf,
+    laidUp: before.laidUp !== null,
     lines: linesOf(book, before, after),
     outlooks: ids.map((id) => outlookOf(more, after, id)),
   };

@@ -8,9 +8,12 @@ import { answers, ask, orNotFound, pageCache } from '../../../../../server/ask.t
 
 export const metadata: Metadata = { title: 'Add an event' };
 
-type AddEventProps = { params: Promise<{ garageId: string }> };
+type AddEventProps = {
+  params: Promise<{ garageId: string }>;
+  searchParams: Promise<Record<string, string | string[] | undefined>>;
+};
 
-export default async function AddEvent({ params }: AddEventProps) {
+export default async function AddEvent({ params, searchParams }: AddEventProps) {
   const { garageId } = await params;
   await Promise.all([
     orNotFound(
@@ -24,7 +27,7 @@ export default async function AddEvent({ params }: AddEventProps) {
     <HydrationBoundary state={answers()}>
       <Page width="narrow">
         <PageAnswer about="Events">Where to, and when?</PageAnswer>
-        <AddEventForm garageId={garageId} />
+        <AddEventForm garageId={garageId} address={await searchParams} />
       </Page>
     </HydrationBoundary>
   );

@@ -1,0 +1,85 @@
+'use client';
+
+import type { EventView } from '@quartermark/api/client';
+import { outlookMark, outlookSentences } from '@quartermark/engine/display';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { refusalWords } from '../client/refusal-words.ts';
+import { useTRPC } from '../client/trpc.ts';
+import { Button, StateWord } from '../components/index.ts';
+import styles from './CarOutlooks.module.css';
+
+/** Each car is a forecast of its own: so many are worked out unasked, further ones when they are asked for. */
+const UNASKED = 4;
+
+type CarOutlooksProps = {
+  garageId: string;
+  event: EventView;
+  names: Readonly<Record<string, string>>;
+};
+
+/** Of each car that goes to an event: what runs out before it is over. */
+export function CarOutlooks({ garageId, event: { eventId, event }, names }: CarOutlooksProps) {
+  const cars = event.cars.filter((carId) => names[carId] !== undefined);
+  if (cars.length === 0) return null;
+  return (
+    <ul className={styles.cars} aria-label={`What runs out before the end of ${event.name}`}>
+      {cars.map((carId, at) => (
+        <CarOutlook
+          key={carId}
+          garageId={garageId}
+          carId={carId}
+          eventId={eventId}
+          name={names[carId] ?? ''}
+          unasked={at < UNASKED}
+        />
+      ))}
+    </ul>
+  );
+}
+
+type CarOutlookProps = {
+  garageId: string;
+  carId: string;
+  eventId: string;
+  name: string;
+  unasked: boolean;
+};
+
+function CarOutlook({ garageId, carId, eventId, name, unasked }: CarOutlookProps) {
+  const trpc = useTRPC();
+  const [wanted, setWanted] = useState(unasked);
+  const { data, isError, error, refetch } = useQuery({
+    ...trpc.forecast.atEvents.queryOptions({ garageId, carId }),
+    enabled: wanted,
+  });
+  if (!wanted)
+    return (
+      <li>
+        <Button look="quiet" onClick={() => setWanted(true)} className={styles.press}>
+          {name}: what runs out?
+        </Button>
+      </li>
+    );
+  if (isError)
+    return (
+      <li>
+        {name}: not known. {refusalWords(error).message}{' '}
+        <Button look="quiet" onClick={() => void refetch()} className={styles.press}>
+          Try again
+        </Button>
+      </li>
+    );
+  if (!data) return <li className={styles.pending}>{name}: being worked out …</li>;
+  if (data.outlooks === null)
+    return <li>{name}: a part of its log cannot be read, so nobody can say.</li>;
+  const outlook = data.outlooks.find(({ id }) => id === eventId);
+  if (!outlook) return <li className={styles.pending}>{name}: told once its turn is nearer.</li>;
+  const words = outlookSentences(outlook, { asOf: data.garage.today }).join(' ');
+  const unsaid = outlook.withUse ? '' : ' Only its days count: what it does there is not said.';
+  return (
+    <li>
+      <StateWord kind={outlookMark(outlook)} words={name} detail={words + unsaid} />
+    </li>
+  );
+}
