@@ -236,3 +236,39 @@ test('due.list shows nothing of a car that is not here, and refuses a place it n
   const wrong = await refused(at.me.due.list({ garageId, cursor: 'bm93aGVyZQ' }));
   expect(wrong).toMatchObject({ code: 'badInput', field: 'cursor' });
 });
+
+test('due.list gives each line to one of its three parts, what is done once for all to none', async () => {
+  const day = (name: string, likely: string) => ({
+    name,
+    likely,
+    early: likely,
+    dates: { early: likely, likely, late: likely },
+  });
+  const lines = [
+    day('soon', '2026-06-20'),
+    {
+      ...day('unsure', '2026-06-21'),
+      state: 'unknown' as const,
+      reasonCode: 'lowerBound' as const,
+    },
+    { name: 'never', state: 'unknown' as const, reasonCode: 'noBaseline' as const },
+    { ...day('done', '2026-06-22'), reasonCode: 'doneOnce' as const },
+  ];
+  const cars = {
+    inUse: await addCar('Parts in use', lines),
+    laidUp: await addCar('Parts laid up', lines, { status: 'laidUp' }),
+    sold: await addCar('Parts sold', lines, { status: 'sold' }),
+  };
+  const names = async (carId: string, part: 'dated' | 'apart' | 'unsure') =>
+    (await at.me.due.list({ garageId: at.garageId, filter: { carId, part } })).rows.map(
+      ({ name }) => name,
+    );
+  expect(await names(cars.inUse, 'dated')).toEqual(['soon']);
+  expect(await names(cars.inUse, 'apart')).toEqual([]);
+  expect(await names(cars.inUse, 'unsure')).toEqual(['unsure', 'never']);
+  expect(await names(cars.laidUp, 'dated')).toEqual([]);
+  expect(await names(cars.laidUp, 'apart')).toEqual(['soon']);
+  expect(await names(cars.laidUp, 'unsure')).toEqual(['unsure', 'never']);
+  for (const part of ['dated', 'apart', 'unsure'] as const)
+    expect(await names(cars.sold, part)).toEqual([]);
+});

@@ -1,7 +1,7 @@
 'use client';
 
 import type { DueList, GarageView } from '@quartermark/api/client';
-import { dueListAnswer, formatDay } from '@quartermark/engine/display';
+import { dueListSentences, formatDay } from '@quartermark/engine/display';
 import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useEffect, useState } from 'react';
@@ -42,34 +42,28 @@ export function DueScreen({ garage, filter: first, cars }: DueScreenProps) {
   const printing = usePrintAll(queries);
   const nothing = soon !== undefined && Object.values(soon.counts).every((count) => count === 0);
   const shown = queries.flatMap(({ data: of }) => of?.pages.flatMap(({ rows }) => rows) ?? []);
+  const [head, ...rest] = soon ? sentencesOf(soon, today) : ['What falls due, by its day.'];
   return (
-    <div className={styles.due}>
+    <>
       <PageAnswer
         about={`What is due, ${garage.name}`}
         beneath={
-          <p>
-            By the log of {formatDay(today)}, {garage.zone}.
-            <span className={styles.onPaper}> Void after any entry.</span>
-          </p>
+          <>
+            {rest.length > 0 ? <p className={styles.rest}>{rest.join(' ')}</p> : null}
+            <p>
+              By the log of {formatDay(today)}, {garage.zone}.
+              <span className={styles.onPaper}> Void after any entry.</span>
+            </p>
+          </>
         }
       >
-        {soon ? answerOf(soon, today) : 'What falls due, by its day.'}
+        {head}
       </PageAnswer>
       {nothing && filter.car === null ? (
         <NothingWatched garageId={garageId} />
       ) : (
         <>
           <DueFilterBar filter={filter} onChange={setFilter} cars={cars} />
-          {DUE_PARTS.map((part) => (
-            <DueLines
-              key={part}
-              part={part}
-              query={parts[part]}
-              order={filter.sort}
-              garageId={garageId}
-              today={today}
-            />
-          ))}
           {shown.length === 0 && queries.every(({ isSuccess }) => isSuccess) ? (
             <NoneFits onWhole={() => setFilter({ ...WHOLE_LIST, sort: filter.sort })} />
           ) : (
@@ -84,19 +78,29 @@ export function DueScreen({ garage, filter: first, cars }: DueScreenProps) {
               {printing.cut ? <p>{printing.cut}</p> : null}
             </div>
           )}
+          {DUE_PARTS.map((part) => (
+            <DueLines
+              key={part}
+              part={part}
+              query={parts[part]}
+              order={filter.sort}
+              garageId={garageId}
+              today={today}
+            />
+          ))}
           <p className={styles.caution}>
             These days are worked out from the log; they advise and certify nothing. Where the
             maker’s manual or a look at the car says sooner, that holds.
           </p>
         </>
       )}
-    </div>
+    </>
   );
 }
 
-function answerOf({ rows, next, counts }: DueList, today: string): string {
+function sentencesOf({ rows, next, counts }: DueList, today: string): string[] {
   const list = { soon: rows, more: next !== null, before: soonDay(today), counts };
-  return dueListAnswer(list, { asOf: today });
+  return dueListSentences(list, { asOf: today });
 }
 
 function NothingWatched({ garageId }: { garageId: string }) {

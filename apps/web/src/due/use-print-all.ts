@@ -9,15 +9,13 @@ const PAGES_MAX = 20;
 /** Prints the page once every line of it is here, not only those that were looked at. */
 export function usePrintAll(queries: readonly DuePartQuery[]) {
   const [busy, setBusy] = useState(false);
-  const [ready, setReady] = useState(false);
+  const [times, setTimes] = useState(0);
   const [cut, setCut] = useState<string | null>(null);
 
   // the lines that came last are on the page only now
   useEffect(() => {
-    if (!ready) return;
-    setReady(false);
-    window.print();
-  }, [ready]);
+    if (times > 0) window.print();
+  }, [times]);
 
   async function print() {
     setBusy(true);
@@ -28,7 +26,7 @@ export function usePrintAll(queries: readonly DuePartQuery[]) {
         ? null
         : 'Not every line could be put on the page. Choose one car, or a day, and print again.',
     );
-    setReady(true);
+    setTimes((before) => before + 1);
   }
   return { print, busy, cut };
 }

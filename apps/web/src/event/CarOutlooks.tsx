@@ -23,7 +23,7 @@ export function CarOutlooks({ garageId, event: { eventId, event }, names }: CarO
   const cars = event.cars.filter((carId) => names[carId] !== undefined);
   if (cars.length === 0) return null;
   return (
-    <ul className={styles.cars} aria-label={`What runs out before the end of ${event.name}`}>
+    <section className={styles.cars} aria-label={`What runs out before the end of ${event.name}`}>
       {cars.map((carId, at) => (
         <CarOutlook
           key={carId}
@@ -34,7 +34,7 @@ export function CarOutlooks({ garageId, event: { eventId, event }, names }: CarO
           unasked={at < UNASKED}
         />
       ))}
-    </ul>
+    </section>
   );
 }
 
@@ -55,31 +55,31 @@ function CarOutlook({ garageId, carId, eventId, name, unasked }: CarOutlookProps
   });
   if (!wanted)
     return (
-      <li>
+      <p>
         <Button look="quiet" onClick={() => setWanted(true)} className={styles.press}>
           {name}: what runs out?
         </Button>
-      </li>
+      </p>
     );
   if (isError)
     return (
-      <li>
+      <p>
         {name}: not known. {refusalWords(error).message}{' '}
         <Button look="quiet" onClick={() => void refetch()} className={styles.press}>
           Try again
         </Button>
-      </li>
+      </p>
     );
-  if (!data) return <li className={styles.pending}>{name}: being worked out …</li>;
+  if (!data) return <p className={styles.pending}>{name}: being worked out …</p>;
   if (data.outlooks === null)
-    return <li>{name}: a part of its log cannot be read, so nobody can say.</li>;
+    return <p>{name}: a part of its log cannot be read, so nobody can say.</p>;
   const outlook = data.outlooks.find(({ id }) => id === eventId);
-  if (!outlook) return <li className={styles.pending}>{name}: told once its turn is nearer.</li>;
+  if (!outlook) return <p className={styles.pending}>{name}: told once its turn is nearer.</p>;
   const words = outlookSentences(outlook, { asOf: data.garage.today }).join(' ');
   const unsaid = outlook.withUse ? '' : ' Only its days count: what it does there is not said.';
   return (
-    <li>
+    <p>
       <StateWord kind={outlookMark(outlook)} words={name} detail={words + unsaid} />
-    </li>
+    </p>
   );
 }

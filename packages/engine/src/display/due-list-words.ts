@@ -2,7 +2,8 @@ import { addDays, weekday } from '../calendar/add.ts';
 import type { DistanceUnit } from '../log/units.ts';
 import type { CarStatus } from '../matters/result.ts';
 import type { DueLine } from './due-line.ts';
-import { earlyWords, horizonMonth, nearWords, type Spoken, weekdayAhead } from './due-words.ts';
+import { dayAhead, horizonMonth, nearWords, type Spoken, weekdayAhead } from './due-words.ts';
+import { formatDay } from './format-day.ts';
 import { capital, countWord } from './grammar.ts';
 import type { ItemWords } from './item-words.ts';
 import { STATUS_WORDS } from './matter-words.ts';
@@ -46,12 +47,19 @@ export function dueGroup(line: DueListLine, order: DueOrder, spoken: Spoken): Du
   if (state === 'overdue') return { key: 'overdue', title: 'Overdue' };
   if (state === null) return { key: 'noDate', title: 'No date yet' };
   const day = dates[order];
-  if (day !== null) {
-    const monday = mondayOf(day);
-    return { key: monday, title: `Week of ${weekdayAhead(monday, spoken)}` };
-  }
+  if (day !== null) return weekOrMonth(day, spoken);
   const until = spoken.asOf === null ? 'within three years' : `before ${horizonMonth(spoken.asOf)}`;
   return { key: 'later', title: `Nothing ${order === 'likely' ? 'likely ' : ''}${until}` };
+}
+
+/** So many weeks ahead have a heading each, what comes after them its month. */
+const WEEKS = 13;
+
+function weekOrMonth(day: string, spoken: Spoken): DueGroup {
+  const monday = mondayOf(day);
+  if (spoken.asOf === null || monday < addDays(mondayOf(spoken.asOf), 7 * WEEKS))
+    return { key: monday, title: `Week of ${weekdayAhead(monday, spoken)}` };
+  return { key: day.slice(0, 7), title: formatDay(day).replace(/^\d+ /, '') };
 }
 
 /** A car's name, and where it stands if it is not in use. @example withStatus('Brindle 2', 'laidUp') // "Brindle 2, laid up" */
@@ -98,62 +106,78 @@ export type DueListCounts = {
   carsToCome: number;
 };
 
+type DueList = {
+  /** lines of cars in use that are overdue or could be due before the day, by the early day */
+  soon: readonly DueListLine[];
+  /** there are further such lines */
+  more: boolean;
+  /** civil date, itself not counted */
+  before: string;
+  counts: DueListCounts;
+};
+
 /**
- * The first line of the list: what is overdue, and what is likely due before a day.
+ * The first lines of the list: what is overdue and what is likely due before a day, the first of each, and
+ * of how many nobody can say.
  *
- * @param soon lines of cars in use that could be due before the day, by the early day; overdue ones first
- * @param more there are further such lines
- * @param before civil date, itself not counted
- * @example dueListAnswer({ ... }, { asOf: '2026-06-15' })
- * // "4 things are likely due before 30 June; the first is Engine oil of Brindle 2, likely by Sat 20 June."
+ * @example dueListSentences(list, { asOf: '2026-06-15' })
+ * // ["Four things are likely due before 30 June; the first is Engine oil of Brindle 2, likely by Sat 20 June."]
  */
-export function dueListAnswer(
-  list: {
-    soon: readonly DueListLine[];
-    more: boolean;
-    before: string;
-    counts: DueListCounts;
-  },
-  spoken: Spoken,
-): string {
-  const { soon, counts } = list;
-  const { overdue, unknown, apart, carsToCome, ...rest } = counts;
-  const known = overdue + rest.dueSoon + rest.fine + rest.noDate;
+export function dueListSentences(list: DueList, spoken: Spoken): string[] {
+  const { overdue, dueSoon, fine, noDate, unknown, apart, carsToCome } = list.counts;
+  const known = overdue + dueSoon + fine + noDate;
   const coming = carsToCome > 0 ? [`${cars(carsToCome)} still being worked out.`] : [];
   if (known + unknown + apart === 0)
-    return coming.length > 0 ? coming.join(' ') : 'Nothing is watched on any car yet.';
-  const over = soon.find(({ state }) => state === 'overdue');
-  const sentences = [
-    ...(overdue > 0 ? [`${things(overdue)} overdue${over ? `, ${of(over)} first` : ''}.`] : []),
-    known > 0 ? comingSentence(list, spoken) : '',
-    ...(unknown > 0 ? [`${things(unknown)} not on record, or only in part.`] : []),
-    ...coming,
-  ];
-  return sentences.filter((sentence) => sentence !== '').join(' ');
+    return coming.length > 0 ? coming : ['Nothing is watched on any car yet.'];
+  const open = unknown > 0 ? [`${things(unknown)} not on record, or only in part.`] : [];
+  if (known === 0) return [...open, ...(apart > 0 ? [NOT_IN_USE] : []), ...coming];
+  const day = `before ${dayAhead(list.before, spoken)}`;
+  const said = overdue > 0 ? overdueFirst(list, day, spoken) : soonFirst(list, day, spoken);
+  return [...said, ...open, ...coming];
 }
 
-function comingSentence(
-  { soon, more, before, counts }: Parameters<typeof dueListAnswer>[0],
-  spoken: Spoken,
-): string {
-  const ahead = soon.filter(({ state, likely }) => state !== 'overdue' && likely !== undefined);
-  const likely = ahead.filter(({ dates }) => dates.likely !== null && dates.likely < before);
-  const day = beforeWords(before, spoken);
-  const [first] = likely;
-  const other = counts.overdue > 0 ? ' else' : '';
-  const count = more ? `At least ${likely.length} things are` : things(likely.length);
+const NOT_IN_USE = 'What is watched is of cars that are not in use.';
+
+/** What is likely due before the day, and what could be. */
+function ahead({ soon, before }: DueList) {
+  const could = soon.filter(({ state, likely }) => state !== 'overdue' && likely !== undefined);
+  const likely = could.filter(({ dates }) => dates.likely !== null && dates.likely < before);
+  return { could, likely };
+}
+
+function overdueFirst(list: DueList, day: string, spoken: Spoken): string[] {
+  const { likely, could } = ahead(list);
+  const over = list.soon.find(({ state }) => state === 'overdue');
+  const next = likely[0] ?? could[0];
+  const [count, how] =
+    likely.length > 0 ? [likely.length, 'likely due'] : [could.length, 'perhaps due'];
+  const others =
+    count > 0
+      ? ` and ${list.more ? 'at least ' : ''}${countWord(count).toLowerCase()} ${how} ${day}`
+      : `, nothing else known is due ${day}`;
+  return [
+    `${things(list.counts.overdue)} overdue${others}.`,
+    ...(over ? [`The first: ${of(over)}.`] : []),
+    ...(next ? [`Then ${of(next)}, ${nearWords(next.dates, spoken)}.`] : []),
+  ];
+}
+
+function soonFirst(list: DueList, day: string, spoken: Spoken): string[] {
+  const { likely, could } = ahead(list);
+  const [first, perhaps] = [likely[0], could[0]];
+  const count = list.more ? `At least ${likely.length} things are` : things(likely.length);
   if (first)
-    return `${count} likely due ${day}; the first is ${of(first)}, ${nearWords(first.dates, spoken)}.`;
-  const [could] = ahead;
-  if (!could || could.dates.early === null) return `Nothing${other} known is due ${day}.`;
-  return `Nothing${other} is likely due ${day}, but ${ahead.length === 1 ? 'one thing' : `${ahead.length} things`} could be; the first is ${of(could)}, ${earlyWords(could.dates.early, spoken)}.`;
+    return [
+      `${count} likely due ${day}; the first is ${of(first)}, ${nearWords(first.dates, spoken)}.`,
+    ];
+  if (!perhaps) return [`Nothing known is due ${day}.`];
+  const some = could.length === 1 ? 'one thing' : `${countWord(could.length).toLowerCase()} things`;
+  return [
+    `Nothing is likely due ${day}, but ${some} could be; the first is ${of(perhaps)}, ${nearWords(perhaps.dates, spoken)}.`,
+  ];
 }
 
 const of = ({ name, carName }: DueListLine) => `${name} of ${carName}`;
-
-function beforeWords(before: string, spoken: Spoken): string {
-  return `before ${weekdayAhead(before, spoken).replace(/^\w+ /, '')}`;
-}
 
 const things = (count: number) => (count === 1 ? 'One thing is' : `${countWord(count)} things are`);
 

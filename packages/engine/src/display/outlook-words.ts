@@ -30,7 +30,9 @@ export function outlookSentences(outlook: Outlook, spoken: Spoken): string[] {
     ...namedSentence('Not on record', notKnown, (code) => code !== 'lowerBound'),
     ...namedSentence('History incomplete', notKnown, (code) => code === 'lowerBound'),
   ];
-  if (sentences.length > 0) return [...sentences, ...unknown];
+  const overOnly = runsOut.length > 0 && runsOut.every(({ how }) => how === 'already');
+  const others = overOnly && outlook.lasts > 0 ? ['Nothing else known does.'] : [];
+  if (sentences.length > 0) return [...sentences, ...others, ...unknown];
   if (outlook.lasts === 0) return unknown.length > 0 ? unknown : ['Nothing is watched on it.'];
   return ['Nothing known runs out before the end.', ...unknown];
 }
@@ -65,7 +67,9 @@ export function workWords(one: RunsOut, spoken: Spoken): string {
   const { latestWork, notBefore, tooShort } = one;
   const words = [
     latestWork === null ? '' : `latest work ${orToday(latestWork, spoken)}`,
-    notBefore === null ? '' : notBeforeWords(notBefore, latestWork, spoken),
+    notBefore === null
+      ? ''
+      : `done before ${dayAhead(notBefore, spoken)} it would run out again before the end`,
     tooShort ? 'even work on the day before would not last to the end' : '',
     ordersWords(one, spoken),
   ];
@@ -74,14 +78,6 @@ export function workWords(one: RunsOut, spoken: Spoken): string {
 
 function orToday(day: string, spoken: Spoken): string {
   return day === spoken.asOf ? 'today' : weekdayAhead(day, spoken);
-}
-
-/** One service may come too early to last and too late to be in time: then it takes two. */
-function notBeforeWords(day: string, latestWork: string | null, spoken: Spoken): string {
-  const from = dayAhead(day, spoken);
-  if (latestWork !== null && day > latestWork)
-    return `and once more from ${from} on, since that work would not last to the end`;
-  return `not before ${from}, or it would not last to the end`;
 }
 
 /** An order may come in time for the likely day and still be too late for the event. */

@@ -24,7 +24,7 @@ export function whatIfSentences({ lines, outlooks }: WhatIf, spoken: Spoken): st
   return [
     ...(during.length > 0 ? runsOutSentences(during, spoken) : [movesSentence(lines, spoken)]),
     ...(over.length > 0 ? [`Has run out already: ${listWords(over)}.`] : []),
-    ...(unknown.length > 0 ? [`Nobody can say of ${listWords(unknown)}: the log is open.`] : []),
+    ...(unknown.length > 0 ? [`Not on record, or only in part: ${listWords(unknown)}.`] : []),
   ];
 }
 
@@ -34,7 +34,8 @@ function runsOutSentences(during: readonly FirstToRunOut[], spoken: Spoken): str
   const verb = first.how === 'likely' ? 'is likely to' : 'could';
   const head = `${first.name} ${verb} run out before the end of it${work === '' ? '' : `: ${work}`}.`;
   if (rest.length === 0) return [head];
-  return [head, `So ${rest.length === 1 ? 'could' : 'may'} ${listWords(rest.map(named))}.`];
+  const count = rest.length === 1 ? 'One more' : `${countWord(rest.length)} more`;
+  return [head, `${count} may run out before the end: ${listWords(rest.map(named))}.`];
 }
 
 const named = ({ name }: { name: string }) => name;
