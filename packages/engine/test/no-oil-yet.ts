@@ -4,5 +4,16 @@ import { answerOil, type CarOil, foldLedger, USUAL_PRIORS } from '../src/oil/ind
 export function noOilYet(): CarOil {
   const { state } = foldLedger(1, USUAL_PRIORS, []);
   const logged = { circuit: false, strip: false };
-  return { ...answerOil(state, null, logged), spanL: 1, spanAssumed: true };
+  return {
+    ...answerOil(state, null, logged),
+    levelsRead: 0,
+    lastLook: null,
+    readLow: null,
+    readOver: false,
+    nextLook: { km: null, atOdometerKm: null, by: null },
+    risenSince: null,
+    notices: [],
+    spanL: 1,
+    spanAssumed: true,
+  };
 }

@@ -11,6 +11,11 @@ const VOLUME_NAME: Record<VolumeUnit, string> = {
   impGal: 'imp gal',
 };
 
+/** The sign of a unit of volume. @example volumeSign('usQt') // "US qt" */
+export function volumeSign(unit: VolumeUnit): string {
+  return VOLUME_NAME[unit];
+}
+
 /**
  * A distance in the reader's unit, whole from 10 upwards, one decimal below.
  *

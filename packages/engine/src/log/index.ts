@@ -8,6 +8,7 @@ export * from './gear.ts';
 export * from './item.ts';
 export * from './looks-the-same.ts';
 export * from './odometer-problem.ts';
+export * from './oil-notice.ts';
 export * from './order.ts';
 export * from './planned-event.ts';
 export * from './planned-lay-up.ts';

@@ -89,6 +89,16 @@ export function heaviestOf({ slots, list }: Bank): Hypothesis {
   return best;
 }
 
+/** The likeliest of the steps up; null while none is thought of. */
+export function likeliestStep({ slots, list }: Bank): Hypothesis | null {
+  let best: Hypothesis | null = null;
+  for (const slot of list.slice(1)) {
+    const one = slots[slot] as Hypothesis;
+    if ((one.x[STEP] as number) > 0 && one.logWeight > (best?.logWeight ?? -Infinity)) best = one;
+  }
+  return best;
+}
+
 /** Assumes that the rate may have stepped before this drive; only where something is going to be learnt. */
 export function drive(bank: Bank, by: Drive, learns: boolean): void {
   const before = bank.distance;

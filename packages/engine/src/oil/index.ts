@@ -1,3 +1,4 @@
+export { likeliestStep } from './bank.ts';
 export { gaussHermite } from './distance-to-min.ts';
 export { type Drive, driveBy, driveRoom } from './drive.ts';
 export { predict, update } from './filter.ts';
@@ -15,7 +16,15 @@ export {
   USUAL_PRIORS,
 } from './hypothesis.ts';
 export { normalCdf } from './normal.ts';
-export { answerOil, type CarOil, type OilAnswer, type Today } from './oil-answer.ts';
+export {
+  answerOil,
+  type CarOil,
+  type OilAnswer,
+  type OilLooks,
+  type OilNotice,
+  type OilNoticeKind,
+  type Today,
+} from './oil-answer.ts';
 export type { OilOperation, RawLevel, StickCondition } from './operation.ts';
 export { pastLevels } from './past-level.ts';
 export { type Moved, smooth } from './smoother.ts';

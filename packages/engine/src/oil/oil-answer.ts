@@ -63,13 +63,56 @@ export type OilAnswer = {
   offProcedure: EntryRef[];
 };
 
-/** The same of a car of the book, with the span it is measured by. */
-export type CarOil = OilAnswer & {
-  /** litres between MIN and MAX */
-  spanL: number;
-  /** nobody said what it is */
-  spanAssumed: boolean;
+/** The same of a car of the book, with the span it is measured by and what the log tells beside it. */
+export type CarOil = OilAnswer &
+  OilLooks & {
+    /** litres between MIN and MAX */
+    spanL: number;
+    /** nobody said what it is */
+    spanAssumed: boolean;
+  };
+
+/** Looks at the stick: what was seen, when the next one is due, and what there is to be told. */
+export type OilLooks = {
+  /** levels read by the car's own procedure, or corrected to it */
+  levelsRead: number;
+  /** the last look, top-up or change; null: none on record */
+  lastLook: { entry: string; on: string } | null;
+  /** the last level by procedure was at or below MIN, or none, and nothing was added since */
+  readLow: 'atMin' | 'none' | null;
+  /** the last level by procedure was far over MAX, and the oil was not changed since */
+  readOver: boolean;
+  /** `atOdometerKm` = what the odometer then shows; null where not known, or no distance can be said */
+  nextLook: {
+    km: number | null;
+    atOdometerKm: number | null;
+    /** civil date; null: laid up, in pieces or away, where nobody looks every week */
+    by: string | null;
+  };
+  /** with an open alert: the day of the last entry before use rose; null where it is not known */
+  risenSince: string | null;
+  notices: OilNotice[];
 };
+
+/** Something the ledger wants looked into, under a name that stays as long as its cause does. */
+export type OilNotice = {
+  /** see `oilNotice()` */
+  id: string;
+  kind: OilNoticeKind;
+  /** the entry at which it arose, and its day */
+  entry: string;
+  on: string;
+  /** what somebody said of it; null: nobody yet */
+  answer: { entry: string; on: string; words: string } | null;
+};
+
+export type OilNoticeKind =
+  /** the oil is low, or may be */
+  | 'low'
+  /** it may be below MIN before the next weekly look */
+  | 'lowSoon'
+  | 'useRisen'
+  | 'unexplainedRise';
 
 /** What happened after the last entry, as far as it is known. */
 export type Today = {

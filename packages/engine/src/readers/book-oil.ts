@@ -23,6 +23,7 @@ import {
   toOperations,
   USUAL_PRIORS,
 } from '../oil/index.ts';
+import { oilLooks } from './oil-looks.ts';
 
 /** Where the span is not known. The commonest of passenger cars, common practice, no source. */
 const ASSUMED_SPAN_L = 1;
@@ -39,6 +40,8 @@ export type BookLedger = {
   folded: Folded;
   /** what was driven after the last event, as far as it is known */
   rest: Drive;
+  /** km since the log began */
+  totalKm: number;
 };
 
 export function stickCarOf({ car }: Book): StickCar {
@@ -69,13 +72,8 @@ export function bookLedger(book: Book, history: History): BookLedger {
   });
   const operations = toOperations(stick, events);
   const folded = foldLedger(stick.spanL, USUAL_PRIORS, operations);
-  return {
-    stick,
-    events,
-    operations,
-    folded,
-    rest: walk.to(history.asOfDay, Number.POSITIVE_INFINITY).drive,
-  };
+  const { drive: rest, totalKm } = walk.to(history.asOfDay, Number.POSITIVE_INFINITY);
+  return { stick, events, operations, folded, rest, totalKm };
 }
 
 /**
@@ -90,8 +88,10 @@ export function bookOil(
   forecasts: Forecasts,
   inUse: boolean,
 ): CarOil {
-  const { stick, events, folded, rest } = bookLedger(book, history);
-  const unread = lookAhead(forecasts.reachOf({ measure: 'km', weights: {} }, null), 0);
+  const ledger = bookLedger(book, history);
+  const { stick, events, folded, rest } = ledger;
+  const ahead = forecasts.reachOf({ measure: 'km', weights: {} }, null);
+  const unread = lookAhead(ahead, 0);
   const today = {
     drive: { ...rest, road: rest.road + unread.mean / 1000 },
     distanceVarianceKm2: unread.variance,
@@ -101,8 +101,10 @@ export function bookOil(
     circuit: events.some(({ drive }) => drive.circuit > 0),
     strip: events.some(({ drive }) => drive.runs > 0),
   };
+  const answer = answerOil(folded.state, today, logged);
   return {
-    ...answerOil(folded.state, today, logged),
+    ...answer,
+    ...oilLooks(book, history, { answer, ledger, ahead, inUse }),
     spanL: stick.spanL,
     spanAssumed: book.car.profile.oilSpanL === undefined,
   };
