@@ -107,7 +107,27 @@ describe('observeAll()', () => {
     expect(first(-0.2)).toBeLessThan(0.6);
   });
 
-  it('speaks for the hypothesis that is heaviest afterwards', () => {
+  it.each([
+    ['doubtful', 1e-6],
+    ['sound', 0.01],
+  ])(
+    'calls %s what the heaviest afterwards calls it, the other weighing %d before',
+    (verdict, weight) => {
+      const bank = makeBank(1, USUAL_PRIORS);
+      drive(bank, road(1), true);
+      const [base, up] = hypothesesOf(bank);
+      if (base === undefined || up === undefined) throw new Error('two are needed');
+      base.x[0] = -0.4;
+      base.p[0] = 0.01;
+      up.x[0] = 1.4;
+      up.p[0] = 0.01;
+      up.logWeight = Math.log(weight);
+      bank.list.length = 2;
+      expect(observeAll(bank, 1.4, 0.1, 'read')).toBe(verdict);
+    },
+  );
+
+  it('believes that the level moved when it is said twice', () => {
     const bank = looking(3, 0.5);
     expect(observeAll(bank, -0.45, 0.1, 'read')).toBe('sound');
     expect(observeAll(bank, 1.4, 0.1, 'read')).toBe('doubtful');

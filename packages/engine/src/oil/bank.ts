@@ -37,6 +37,8 @@ export type Bank = {
   spanL: number;
   slots: Hypothesis[];
   list: number[];
+  /** operations so far */
+  count: number;
   /** thousands of km driven in all, and since steps were last thought of */
   distance: number;
   pending: number;
@@ -50,6 +52,7 @@ export function makeBank(spanL: number, priors: OilPriors): Bank {
     spanL,
     slots,
     list: [0],
+    count: 0,
     distance: 0,
     pending: 0,
     room: {
@@ -108,6 +111,7 @@ export function drive(bank: Bank, by: Drive, learns: boolean): void {
     spawn(bank, before);
     bank.pending = 0;
   }
+  bank.count += 1;
   bank.distance += distance;
   for (const slot of bank.list) driveBy(bank.slots[slot] as Hypothesis, by, bank.room);
 }
@@ -128,6 +132,7 @@ function spawn(bank: Bank, born: number): void {
     made.p[STEP * SIZE + STEP] = STEP_VARIANCE;
     made.logWeight = Math.log(aside * step.share);
     made.born = born;
+    made.steps = [...parent.steps, { before: bank.count, size: step.size }];
   }
   const rest = Math.log1p(-aside);
   for (const slot of bank.list) (bank.slots[slot] as Hypothesis).logWeight += rest;

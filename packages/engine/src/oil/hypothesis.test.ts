@@ -84,13 +84,16 @@ describe('mergeInto()', () => {
   });
 
   it.each([
-    ['the heavier one', Math.log(0.1), Math.log(0.2), 9],
-    ['the receiving one where it is heavier', Math.log(0.3), Math.log(0.2), 4],
-    ['the receiving one where both are equal', -1, -1, 4],
-  ])('remembers the outlier of %s', (_, toWeight, fromWeight, outlier) => {
+    ['what the heavier one does', Math.log(0.1), Math.log(0.2), 9],
+    ['what the receiving one does where it is heavier', Math.log(0.3), Math.log(0.2), 4],
+    ['what the receiving one does where both are equal', -1, -1, 4],
+  ])('remembers %s', (_, toWeight, fromWeight, outlier) => {
     const to = made(0.4, toWeight, 4);
-    mergeInto(to, made(1.3, fromWeight, 9));
+    const from = made(1.3, fromWeight, 9);
+    from.steps = [{ before: 3, size: 0.8 }];
+    mergeInto(to, from);
     expect(to.outlier).toBe(outlier);
+    expect(to.steps).toHaveLength(outlier === 9 ? 1 : 0);
   });
 
   it('does nothing where neither weighs anything', () => {

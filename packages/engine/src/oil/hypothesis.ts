@@ -10,6 +10,9 @@ export const STRIP = 3;
 export const STEP = 4;
 export const SIZE = 5;
 
+/** A step of the rate that an account holds: before the drive of which operation, and ln of its size. */
+export type StepBorn = { before: number; size: number };
+
 /** One account of what the engine does: level and rates with their covariance. */
 export type Hypothesis = {
   x: Float64Array;
@@ -20,6 +23,8 @@ export type Hypothesis = {
   born: number;
   /** innovation of a gross error just seen; NaN: none */
   outlier: number;
+  /** every step that led here, those long taken into the rate too */
+  steps: readonly StepBorn[];
 };
 
 /** What an owner, or common practice, knows of an engine before its log: median and spread of ln. */
@@ -42,6 +47,7 @@ export function emptyHypothesis(): Hypothesis {
     logWeight: Number.NEGATIVE_INFINITY,
     born: 0,
     outlier: Number.NaN,
+    steps: [],
   };
 }
 
@@ -62,6 +68,7 @@ export function startAt(h: Hypothesis, spanL: number, priors: OilPriors): void {
   h.logWeight = 0;
   h.born = 0;
   h.outlier = Number.NaN;
+  h.steps = [];
 }
 
 export function copyInto(to: Hypothesis, from: Hypothesis): void {
@@ -70,6 +77,7 @@ export function copyInto(to: Hypothesis, from: Hypothesis): void {
   to.logWeight = from.logWeight;
   to.born = from.born;
   to.outlier = from.outlier;
+  to.steps = from.steps;
 }
 
 /** Takes the step into the rate: a <- a + d, d <- 0. */
@@ -88,7 +96,7 @@ export function absorb({ x, p }: Hypothesis): void {
 
 /**
  * Merges one hypothesis into another by their moments: weighted mean, covariance plus the spread of the means.
- * The memory of an outlier of the heavier one survives, of the receiving one where they are equal.
+ * What the heavier one remembers survives (an outlier, its steps), of the receiving one where they are equal.
  */
 export function mergeInto(to: Hypothesis, from: Hypothesis): void {
   const most = Math.max(to.logWeight, from.logWeight);
@@ -110,6 +118,9 @@ export function mergeInto(to: Hypothesis, from: Hypothesis): void {
     }
   for (let i = 0; i < SIZE; i += 1)
     to.x[i] = keep * (to.x[i] as number) + share * (from.x[i] as number);
-  if (from.logWeight > to.logWeight) to.outlier = from.outlier;
+  if (from.logWeight > to.logWeight) {
+    to.outlier = from.outlier;
+    to.steps = from.steps;
+  }
   to.logWeight = most + Math.log(a + b);
 }

@@ -1,11 +1,4 @@
-import {
-  type Bank,
-  heaviestOf,
-  REPAIR_VARIANCE,
-  STEP_DOWN,
-  STEP_UP,
-  STEP_VARIANCE,
-} from './bank.ts';
+import { type Bank, heaviestOf, REPAIR_VARIANCE, STEP_VARIANCE } from './bank.ts';
 import { type DriveRoom, driveBy, driveRoom } from './drive.ts';
 import {
   absorb,
@@ -28,7 +21,7 @@ export type PastLevel = { entry: EntryRef; before: Smoothed; after: Smoothed };
 /**
  * Draws the past level: a forward pass of the account that explains the log best, then the smoother.
  *
- * @param bank the ledger's, after the same operations: says which step, if any, its heaviest account holds
+ * @param bank the ledger's, after the same operations: says which steps led to its heaviest account
  * @returns one per operation, litres from MAX
  */
 export function pastLevels(
@@ -37,19 +30,12 @@ export function pastLevels(
   operations: readonly OilOperation[],
   bank: Bank,
 ): PastLevel[] {
-  const best = heaviestOf(bank);
-  const hasStep = best !== bank.slots[0];
+  const { steps: stepsBorn } = heaviestOf(bank);
   const h = emptyHypothesis();
   startAt(h, spanL, priors);
   const pass = new Pass(h, spanL);
-  let distance = 0;
-  let stepped = !hasStep;
-  const marks = operations.map(({ entry, drive, steps }) => {
-    if (!stepped && distance >= best.born) {
-      pass.step((best.x[STEP] as number) > 0 ? STEP_UP.size : STEP_DOWN.size);
-      stepped = true;
-    }
-    distance += drive.road + drive.circuit;
+  const marks = operations.map(({ entry, drive, steps }, index) => {
+    for (const { before, size } of stepsBorn) if (before === index) pass.step(size);
     const before = pass.drive(drive);
     for (const step of steps) pass.take(step);
     return { entry, before, after: pass.steps.length - 1 };
@@ -90,7 +76,7 @@ class Pass {
     absorb(this.#h);
     this.#h.x[STEP] = size;
     this.#h.p[STEP * SIZE + STEP] = STEP_VARIANCE;
-    this.#keep({ did: 'reset', member: STEP });
+    this.#keep({ did: 'absorb', from: STEP, into: ROAD });
   }
 
   take(step: OilStep): void {

@@ -13,7 +13,9 @@ export type Moved =
       p: Float64Array;
     }
   /** a member was set anew: what came before says nothing of it */
-  | { did: 'reset'; member: number; x: Float64Array; p: Float64Array };
+  | { did: 'reset'; member: number; x: Float64Array; p: Float64Array }
+  /** x_into <- x_into + x_from, then x_from was set anew */
+  | { did: 'absorb'; from: number; into: number; x: Float64Array; p: Float64Array };
 
 /** Mean and standard deviation of the first member after each step, in the light of all of them. */
 export type Smoothed = { mean: number; sd: number };
@@ -22,7 +24,8 @@ export type Smoothed = { mean: number; sd: number };
  * Smooths a forward pass: the backward disturbance recursion, without an inverse.
  *
  * With r = 0, N = 0 after the last step and going back through step k: predict r <- F'r, N <- F'NF; update
- * r <- r + e (p v/F - p K.r), N <- L'NL + e e' p/F with L = I - p K e'; reset: the member's row and column are 0.
+ * r <- r + e (p v/F - p K.r), N <- L'NL + e e' p/F with L = I - p K e'; reset: the member's row and column are 0;
+ * absorb: those of the member taken in are those of the one that took it.
  * Smoothed after step k: x + P r, P - P N P.
  *
  * @param steps in order
@@ -39,7 +42,8 @@ export function smooth(steps: readonly Moved[]): Smoothed[] {
     found.push(atStep(step, r, big));
     if (step.did === 'predict') backThroughPredict(step.row, r, big);
     else if (step.did === 'update') backThroughUpdate(step, r, big);
-    else clear(step.member, r, big);
+    else if (step.did === 'reset') clear(step.member, r, big);
+    else backThroughAbsorb(step.from, step.into, r, big);
   }
   return found.reverse();
 }
@@ -108,4 +112,11 @@ function clear(member: number, r: Float64Array, big: Float64Array): void {
     big[member * n + j] = 0;
     big[j * n + member] = 0;
   }
+}
+
+function backThroughAbsorb(from: number, into: number, r: Float64Array, big: Float64Array): void {
+  const n = r.length;
+  r[from] = r[into] as number;
+  for (let j = 0; j < n; j += 1) big[from * n + j] = big[into * n + j] as number;
+  for (let i = 0; i < n; i += 1) big[i * n + from] = big[i * n + into] as number;
 }
