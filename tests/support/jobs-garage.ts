@@ -12,11 +12,18 @@ import {
   withGarage,
 } from '@quartermark/db';
 import { nextMidnight } from '@quartermark/engine/calendar';
-import { carInput, entryInput, itemInput } from '@quartermark/engine/log';
+import { carInput, entryInput, type ItemDraft, itemInput } from '@quartermark/engine/log';
 import { wantRecompute } from '@quartermark/jobs/outbox';
 import { and, eq, sql } from 'drizzle-orm';
 
 const NOW = new Date('2026-03-10T10:00:00Z');
+
+const OIL: ItemDraft = {
+  name: 'Engine oil',
+  role: 'engineOil',
+  limits: [{ measure: 'months', value: 12 }],
+  baseline: { on: '2026-01-05', odometer: { text: '38,000', unit: 'mi' } },
+};
 
 /** A garage with one person in it, written with the queries the verbs use, as the role the web has. */
 export class JobsGarage {
@@ -50,19 +57,14 @@ export class JobsGarage {
     return withGarage(this.app, { kind: 'user', userId: this.userId }, this.id, work);
   }
 
-  /** A car with one item that was last done on 2026-01-05. */
-  async addCar(): Promise<string> {
+  /** A car with one item that was last done on 2026-01-05, or another one. */
+  async addCar(item: ItemDraft = OIL): Promise<string> {
     const carId = randomUUID();
     const common = { garageId: this.id, at: NOW, by: this.userId };
     await this.inside(async (tx) => {
       const car = carInput.parse({ name: 'Grey wagon', unit: 'mi' });
       await insertCar(tx, { ...common, id: carId, car });
-      const body = itemInput.parse({
-        name: 'Engine oil',
-        role: 'engineOil',
-        limits: [{ measure: 'months', value: 12 }],
-        baseline: { on: '2026-01-05', odometer: { text: '38,000', unit: 'mi' } },
-      });
+      const body = itemInput.parse(item);
       await insertItem(tx, { ...common, id: randomUUID(), owner: { carId }, body });
       await wantRecompute(tx, this.id, [carId]);
     });
