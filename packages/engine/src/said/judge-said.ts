@@ -30,6 +30,7 @@ export function judgeSaid(book: Book, lines: readonly SaidLine[]): JudgedLine[] 
   const last = lastDayHere(book, history);
   const limits = new Map(book.items.map((item) => [item.id, limitsText(item)]));
   const items = new Map(car.items.map((item) => [item.id, item]));
+  const services = servicesByItem(history);
   const ends = new Map<string, IntervalEnd>();
   const endOf = (item: CaseItem, interval: Interval) => {
     const key = `${item.id} ${interval.from?.position ?? ''}`;
@@ -40,19 +41,32 @@ export function judgeSaid(book: Book, lines: readonly SaidLine[]): JudgedLine[] 
   return lines.flatMap((said) => {
     const item = items.get(said.item);
     if (item === undefined) return [];
-    const interval = intervalOf(said, history, last);
+    const interval = intervalOf(said, services.get(said.item) ?? [], last);
     const { limits: then, ...plain } = said;
     if (interval === null || limits.get(said.item) !== then) return changed(plain);
     return judge(plain, interval, endOf(item, interval), history.asOfDay);
   });
 }
 
+function servicesByItem({ timeline }: History): Map<string, LastService[]> {
+  const found = new Map<string, LastService[]>();
+  timeline.forEach(({ entry, day }, position) => {
+    if (entry.type !== 'service') return;
+    for (const item of entry.items) {
+      const own = found.get(item) ?? [];
+      found.set(item, [...own, { entry, day, position }]);
+    }
+  });
+  return found;
+}
+
 /** The interval it was said of; null if the log has another by now. */
-function intervalOf(said: SaidLine, { timeline }: History, lastDay: number): Interval | null {
+function intervalOf(
+  said: SaidLine,
+  services: readonly LastService[],
+  lastDay: number,
+): Interval | null {
   const saidDay = parseDay(said.saidOn);
-  const services = timeline.flatMap(({ entry, day }, position): LastService[] =>
-    entry.type === 'service' && entry.items.includes(said.item) ? [{ entry, day, position }] : [],
-  );
   const sinceDay = said.since === null ? null : parseDay(said.since);
   const from = services.findLast(({ day }) => day === sinceDay) ?? null;
   if (sinceDay !== null && from === null) return null;
@@ -64,7 +78,8 @@ function intervalOf(said: SaidLine, { timeline }: History, lastDay: number): Int
 
 /** A car that went away or was sold has no use here after that day. */
 function lastDayHere({ entries, asOf }: Book, { asOfDay }: History): number {
-  const handover = keptEntries(entries, asOf).findLast(({ kind }) => kind === 'handover');
+  const handovers = entries.filter(({ kind }) => kind === 'handover');
+  const handover = keptEntries(handovers, asOf).at(-1);
   const left =
     handover?.kind === 'handover' && (handover.what === 'sold' || handover.what === 'lent');
   return left ? Math.min(asOfDay, parseDay(handover.on)) : asOfDay;

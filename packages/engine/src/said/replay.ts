@@ -1,7 +1,7 @@
 import { monthsAfter } from '../calendar/add.ts';
 import { civilOf, dayNumberOf, formatDay, parseDay } from '../calendar/day-number.ts';
 import { buildHistory } from '../history/build-history.ts';
-import type { CarCase, CaseItem } from '../history/case.ts';
+import type { CarCase } from '../history/case.ts';
 import type { Book } from '../log/book.ts';
 import { carStatus, keptEntries } from '../matters/index.ts';
 import { bookCase } from '../readers/book-case.ts';
@@ -34,23 +34,24 @@ export function replayDays(asOf: string): string[] {
  */
 export function replay(book: Book, days: readonly string[]): SaidLine[] {
   const today = bookCase(book);
+  // where the car stood follows from these alone: what its profile says of that is of today
+  const handovers = book.entries.filter(({ kind }) => kind === 'handover');
   return days
-    .filter((day) => today.entries.some(({ date }) => date <= day))
-    .flatMap((day) => saidThen(book, caseAt(today, day)));
+    .map((day) => caseAt(today, day))
+    .filter(({ entries }) => entries.length > 0)
+    .flatMap((car) => {
+      const analysis = analyseHistory(car, buildHistory(car));
+      const status = carStatus(keptEntries(handovers, car.asOf), {}, analysis.laidUp !== null);
+      return saidOf(book, { ...analysis, status }).map((line) => ({ ...line, afterwards: true }));
+    });
 }
 
-function saidThen(book: Book, car: CarCase): SaidLine[] {
-  const analysis = analyseHistory(car, buildHistory(car));
-  // what the profile says of where the car stands is of today
-  const status = carStatus(keptEntries(book.entries, car.asOf), {}, analysis.laidUp !== null);
-  return saidOf(book, { ...analysis, status }).map((line) => ({ ...line, afterwards: true }));
-}
-
-/** The case as it stood on an earlier day. */
+/** The case as it stood on an earlier day; what is dated later in its items counts for nothing anyway. */
 function caseAt(car: CarCase, day: string): CarCase {
   return {
     ...car,
     asOf: day,
+    // what lies later would be set aside anyway, and need not be put in order first
     entries: car.entries.filter(({ date }) => date <= day),
     storage: car.storage
       .filter(({ start }) => start <= day)
@@ -59,16 +60,5 @@ function caseAt(car: CarCase, day: string): CarCase {
         end: window.end !== null && window.end < day ? window.end : null,
       })),
     planned: [],
-    items: car.items.map((item) => itemAt(item, day)),
-  };
-}
-
-function itemAt(item: CaseItem, day: string): CaseItem {
-  const { baseline, dueSince, triggers, ...rest } = item;
-  return {
-    ...rest,
-    baseline: baseline !== null && baseline.date <= day ? baseline : null,
-    ...(dueSince !== undefined && dueSince <= day && { dueSince }),
-    ...(triggers && { triggers: triggers.filter(({ mark }) => mark.entry.date <= day) }),
   };
 }

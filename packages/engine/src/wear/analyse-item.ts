@@ -199,9 +199,10 @@ function evidenceOf(
   service: LastService,
   sources: ReadonlySet<number>,
 ): string[] {
-  const ordered = [...sources].filter((at) => at !== service.position).sort((a, b) => a - b);
-  const ids = [service.position, ...ordered]
-    .map((at) => timeline[at]?.entry.id ?? null)
-    .filter((id) => id !== null);
-  return [...new Set(ids)];
+  const ids = new Set([timeline[service.position]?.entry.id ?? null]);
+  // one walk instead of sorting the places, of which there are as many as entries
+  timeline.forEach(({ entry }, position) => {
+    if (sources.has(position)) ids.add(entry.id);
+  });
+  return [...ids].filter((id) => id !== null);
 }
