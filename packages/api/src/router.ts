@@ -32,6 +32,7 @@ import { addManyItems, addManyItemsInput } from './item/add-many.ts';
 import { changeItem, changeItemInput } from './item/change.ts';
 import { removeItem, removeItemInput } from './item/remove.ts';
 import { liveChanges, liveChangesInput } from './live/changes.ts';
+import { oilPastInput, oilPastOf } from './oil/past.ts';
 import { addOrder, addOrderInput } from './order/add.ts';
 import { changeOrder, changeOrderInput } from './order/change.ts';
 import { removeOrder, removeOrderInput } from './order/remove.ts';
@@ -157,6 +158,11 @@ export const appRouter = router({
     atEvents: procedure
       .input(asked(atEventsInput))
       .query(({ ctx, input }) => atEvents(ctx.world, ctx.asker, input)),
+  }),
+  oil: router({
+    past: procedure
+      .input(asked(oilPastInput))
+      .query(({ ctx, input }) => oilPastOf(ctx.world, ctx.asker, input)),
   }),
   finding: router({
     open: procedure

@@ -1,4 +1,4 @@
-import type { Analysis } from '@quartermark/engine';
+import type { Analysis, OilStory } from '@quartermark/engine';
 import type { DueLine, Lane } from '@quartermark/engine/display';
 import type { ComponentLife, GearAnalysis } from '@quartermark/engine/gear';
 import type {
@@ -247,6 +247,15 @@ export type LastValues = {
   measure: EntryInput | null;
   /** the last that says where */
   finding: EntryInput | null;
+};
+
+/** The past of a car's oil, worked out when asked. `story` null: a stored part of its book cannot be read. */
+export type OilPastView = {
+  garage: GarageView;
+  carId: string;
+  name: string;
+  unit: 'km' | 'mi';
+  story: OilStory | null;
 };
 
 /** A finding or an incident that nobody has answered, and whose it is. */

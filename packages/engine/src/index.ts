@@ -7,10 +7,15 @@ export {
   analyseFile,
   type DueDocument,
   FileShapeError,
+  type LevelBand,
   type OilDocument,
   type OilPastEntry,
   type OilResult,
+  type OilStory,
   oilPast,
+  oilStory,
   readBook,
+  type StoryEntry,
+  type StoryLevel,
 } from './readers/index.ts';
 export * from './wear/result.ts';

@@ -1,13 +1,22 @@
 import type { CarView } from '@quartermark/api/client';
-import { formatDay, formatDistance, wheelsWords } from '@quartermark/engine/display';
+import {
+  formatDay,
+  formatDistance,
+  levelFractions,
+  likelyLevelSentence,
+  nextLookSentence,
+  oilUseSentence,
+  wheelsWords,
+} from '@quartermark/engine/display';
 import type { Route } from 'next';
 import { Amount, ButtonLink } from '../components/index.ts';
 import { Stick } from '../garage/Stick.tsx';
+import { oilFactsOf } from '../oil/oil-facts.ts';
 import styles from './CarReadings.module.css';
 import { LayUps } from './LayUps.tsx';
 import { LevelScale } from './LevelScale.tsx';
 
-/** What was last read on the car: the odometer, the stick; and when it was or is laid up. */
+/** What was last read on the car: the odometer, the stick, with where the oil likely stands; and its lay-ups. */
 export function CarReadings({ view }: { view: CarView }) {
   return (
     <section aria-label="Readings" className={styles.readings}>
@@ -22,9 +31,12 @@ export function CarReadings({ view }: { view: CarView }) {
         <dd>
           <Odometer view={view} />
         </dd>
-        <dt>Oil on the stick</dt>
+        <dt>Oil</dt>
         <dd>
-          <Level view={view} />
+          <Oil view={view} />
+          <ButtonLink href={`/g/${view.garage.id}/car/${view.carId}/oil` as Route} look="quiet">
+            Oil level and use
+          </ButtonLink>
         </dd>
         <Wheels view={view} />
         <dt>Lay-ups</dt>
@@ -59,20 +71,35 @@ function Odometer({ view: { analysis, car } }: { view: CarView }) {
   );
 }
 
-function Level({ view: { analysis, garage } }: { view: CarView }) {
-  const level = analysis?.lastLevel;
-  if (!level) return <p>Not on record. Look at the stick by the manual’s procedure.</p>;
+function Oil({ view }: { view: CarView }) {
+  const { analysis, garage } = view;
+  if (!analysis) return null;
+  const { oil, lastLevel: level } = analysis;
+  const facts = oilFactsOf(view);
+  const use = oilUseSentence(oil, facts);
+  const likely = oil.status === 'none' ? null : levelFractions(oil);
   return (
     <div className={styles.level}>
-      <LevelScale fraction={level.fraction} mark={level.mark} old={level.changedSince} />
+      <LevelScale
+        fraction={level?.fraction ?? null}
+        mark={level?.mark ?? null}
+        old={level?.changedSince ?? false}
+        likely={likely}
+      />
       <div>
-        <p>
-          <Stick level={level} garage={garage} />
-        </p>
+        <p>{likelyLevelSentence(oil, facts)}</p>
+        {use === null ? null : <p>{use}</p>}
+        <p>{nextLookSentence(oil, facts)}</p>
         <p className={styles.soft}>
-          Read on {formatDay(level.on)}. A reading, not an estimate of today’s level.
+          {level ? (
+            <>
+              Last on the stick: <Stick level={level} garage={garage} />.
+            </>
+          ) : (
+            'No reading on record. Look at the stick by the manual’s procedure.'
+          )}
         </p>
-        {level.offProcedure ? (
+        {level?.offProcedure ? (
           <p className={styles.soft}>
             Read otherwise than this car’s procedure says; it may show falsely.
           </p>

@@ -6,11 +6,12 @@ import { useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useTRPC } from '../client/trpc.ts';
 import { ButtonLink, PageAnswer } from '../components/index.ts';
-import { momentWords } from '../garage/moment-words.ts';
 import { NotUpdated } from '../garage/NotUpdated.tsx';
 import { ownedByCar } from '../items/owned.ts';
+import { OilNotices } from '../oil/OilNotices.tsx';
 import { CarReadings } from './CarReadings.tsx';
 import styles from './CarScreen.module.css';
+import { Computed } from './Computed.tsx';
 import { Fitted } from './Fitted.tsx';
 import { History } from './History.tsx';
 import type { HistoryFilter } from './history-filter.ts';
@@ -48,6 +49,9 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
         <NotUpdated failure={view.failure} carId={carId} garage={view.garage} />
       ) : null}
       <nav aria-label="This car" className={styles.ways}>
+        <ButtonLink href={`/g/${garageId}/car/${carId}/oil` as Route} look="quiet">
+          Oil
+        </ButtonLink>
         <ButtonLink href={`/g/${garageId}/car/${carId}/spec` as Route} look="quiet">
           Spec sheet
         </ButtonLink>
@@ -61,6 +65,7 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
       </nav>
       <PlanAsks view={view} />
       <InTheWay view={view} />
+      <OilNotices view={view} />
       <div className={styles.parts}>
         <ItemList owned={ownedByCar(view)} />
         <CarReadings view={view} />
@@ -77,16 +82,4 @@ function sentencesOf({ analysis, car, items, failure }: CarView): string[] {
   return failure
     ? ['Nothing can be said of this car now: its figures could not be worked out.']
     : ['The figures of this car are being worked out.'];
-}
-
-/** Its place is held while the figures change, so that nothing moves. */
-function Computed({ view }: { view: CarView }) {
-  const { computedAt, garage, version, wantedVersion, failure } = view;
-  const behind = version < wantedVersion && !failure;
-  return (
-    <span aria-live="polite">
-      {computedAt ? `By the log of ${momentWords(computedAt, garage.zone)}` : ''}
-      {behind ? ' · being recomputed …' : ''}
-    </span>
-  );
 }

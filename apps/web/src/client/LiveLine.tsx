@@ -30,6 +30,7 @@ export function LiveLine({ garageId }: { garageId: string }) {
     anew(trpc.finding.pathKey());
     anew(trpc.due.pathKey());
     anew(trpc.forecast.pathKey());
+    anew(trpc.oil.pathKey());
     anew(trpc.people.pathKey());
   };
   const everything = () => {

@@ -3,6 +3,7 @@ import type { CarFacts } from './car-facts.ts';
 import { formatDay } from './format-day.ts';
 import { capital, countWord, listWords, readsAsPlural } from './grammar.ts';
 import { type ItemWords, itemWords } from './item-words.ts';
+import { isUrgent, oilStopOf, oilStopSentence } from './oil-stop-sentence.ts';
 import { goneSentence, openSentences, stopSentences } from './stop-sentences.ts';
 import { itemUrgency } from './urgency-of.ts';
 
@@ -117,8 +118,11 @@ export function carSentences(analysis: Analysis, car: CarFacts): string[] {
   const gone = goneSentence(analysis);
   const stop = stopSentences(analysis, car.unit);
   if (gone !== null && analysis.status === 'sold') return [gone, ...stop];
-  const first = gone === null ? stop : [...stop, gone];
-  const open = openSentences(analysis, car.unit);
+  const oil = oilStopSentence(analysis.oil);
+  const urgent = isUrgent(oilStopOf(analysis.oil));
+  const forbids = [...stop, ...(oil !== null && urgent ? [oil] : [])];
+  const first = gone === null ? forbids : [...forbids, gone];
+  const open = [...(oil !== null && !urgent ? [oil] : []), ...openSentences(analysis, car.unit)];
   if (analysis.items.length === 0)
     return [
       ...first,

@@ -28,6 +28,7 @@ export * from './needs-a-look.ts';
 export * from './oil-rate-words.ts';
 export * from './oil-sentences.ts';
 export * from './oil-stop-sentence.ts';
+export * from './oil-story-words.ts';
 export * from './order-words.ts';
 export * from './outlook-words.ts';
 export * from './said-answer.ts';

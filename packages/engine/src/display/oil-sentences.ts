@@ -1,4 +1,4 @@
-import { RISE_ANSWERS } from '../log/oil-notice.ts';
+import { OIL_ANSWERS } from '../log/oil-notice.ts';
 import type { DistanceUnit, VolumeUnit } from '../log/units.ts';
 import type { CarOil } from '../oil/oil-answer.ts';
 import { dayAhead, weekdayAhead } from './due-words.ts';
@@ -88,7 +88,7 @@ export function riseSentence(oil: CarOil, facts: OilFacts): string | null {
       : `, from about ${rateFigure(oil.baselineRate.p50, facts)} to ${rateFigure(now.likely, facts)} ${perWords(facts)} on the road`;
   const answered = oil.notices.find(({ kind }) => kind === 'useRisen')?.answer;
   const first =
-    answered?.words === RISE_ANSWERS.really
+    answered?.words === OIL_ANSWERS.really
       ? ''
       : ' First: is a session or a top-up missing from the log?';
   return `Uses more oil than it did: by the log likely up${since}${rates}.${first}`;

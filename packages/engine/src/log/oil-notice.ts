@@ -9,16 +9,13 @@ export function oilNotice(kind: string, car: string, entry: string): string {
   return `oil:${kind}:${car}:${entry}`;
 }
 
-/** What a person can say of rising use; each is the text of an `answer`. The first keeps it watched. */
-export const RISE_ANSWERS = {
+/**
+ * What a person can say of a notice; each is the text of an `answer`. What is missing from the log is recorded
+ * instead, and what was found in the oil is a finding.
+ */
+export const OIL_ANSWERS = {
+  /** keeps it watched until use is as it was */
   really: 'It really uses more',
-  missing: 'A session or a top-up was missing',
+  misread: 'It was read wrong',
   nothing: 'Looked into it: nothing to do',
-} as const;
-
-/** What a person can say of more oil than there can be. */
-export const EXPLAINED_ANSWERS = {
-  topUp: 'A top-up was not logged',
-  fuel: 'Fuel or coolant was in it',
-  misread: 'Read wrong',
 } as const;

@@ -27,6 +27,7 @@ export {
 } from './oil-answer.ts';
 export type { OilOperation, RawLevel, StickCondition } from './operation.ts';
 export { pastLevels } from './past-level.ts';
+export { type RateBand, type RatesAt, ratesAlong } from './rates-along.ts';
 export { type Moved, smooth } from './smoother.ts';
-export { judgeStick, type StickCar } from './stick.ts';
+export { judgeStick, type StickCar, type StickLook } from './stick.ts';
 export { type OilEvent, type OilHappening, toOperations } from './to-operations.ts';

@@ -183,7 +183,11 @@ export function answerOil(
   };
 }
 
-function statusOf({ p05, p95 }: RateAnswer, informed: boolean): OilStatus {
+/** How much can be said, by how far the ends of the road rate lie apart. */
+export function statusOf(
+  { p05, p95 }: Pick<RateAnswer, 'p05' | 'p95'>,
+  informed: boolean,
+): OilStatus {
   if (!informed) return 'none';
   const ratio = p95 / p05;
   return ratio <= OK_RATIO ? 'ok' : ratio <= WEAK_RATIO ? 'weak' : 'none';

@@ -4,17 +4,10 @@ import type { History } from '../history/index.ts';
 import type { Book } from '../log/book.ts';
 import { oilNotice } from '../log/oil-notice.ts';
 import { keptEntries } from '../matters/index.ts';
-import {
-  likeliestStep,
-  type OilAnswer,
-  type OilEvent,
-  type OilLooks,
-  type OilNotice,
-  type OilNoticeKind,
-  type OilOperation,
-} from '../oil/index.ts';
+import type { OilAnswer, OilLooks, OilNotice, OilNoticeKind, OilOperation } from '../oil/index.ts';
 import { readOdometer } from '../wear/read-odometer.ts';
 import type { BookLedger } from './book-oil.ts';
+import { riseStart } from './rise-start.ts';
 
 /** A car in use is looked at every week. Common practice, no source. */
 const LOOK_DAYS = 7;
@@ -36,6 +29,7 @@ export function oilLooks(book: Book, history: History, of: LooksOf): OilLooks {
   const last = looks.at(-1)?.entry;
   const lastLook = last === undefined ? null : { entry: String(last), on: onDay(last) };
   const { answer, inUse } = of;
+  const risen = riseStart(of.ledger);
   return {
     levelsRead: operations.flatMap(({ steps }) => steps.filter(isLevel)).length,
     lastLook,
@@ -49,7 +43,7 @@ export function oilLooks(book: Book, history: History, of: LooksOf): OilLooks {
       ...nextLook(history, of),
       by: inUse ? nextDay(lastLook?.on ?? null, book.asOf) : null,
     },
-    risenSince: risenSince(of, onDay),
+    risenSince: risen === null ? null : onDay(risen.entry),
     notices: noticesOf(book, of, lastLook, onDay),
   };
 }
@@ -73,24 +67,6 @@ function nextLook(
   if (odometer === null) return { km, atOdometerKm: null };
   const driven = Math.max(0, ledger.totalKm - odometer.totalKm) + lookAhead(ahead, 0).mean;
   return { km, atOdometerKm: odometer.readingKm + driven + km };
-}
-
-/** The last entry before the step that is likeliest began. */
-function risenSince(
-  { answer, ledger: { events, folded } }: LooksOf,
-  onDay: (entry: string | number) => string,
-): string | null {
-  const open = answer.alerts.at(-1);
-  const step = likeliestStep(folded.state.bank);
-  if (open === undefined || open.closedAtEntry !== undefined || step === null) return null;
-  let distance = 0;
-  let before: OilEvent | null = null;
-  for (const event of events) {
-    if (distance >= step.born - 1e-6 && before !== null) break;
-    distance += event.drive.road + event.drive.circuit;
-    before = event;
-  }
-  return before === null ? null : onDay(before.entry);
 }
 
 function noticesOf(
