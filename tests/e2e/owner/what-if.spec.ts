@@ -113,7 +113,7 @@ test('what was asked is put on the calendar, and the calendar says what runs out
   });
   const outlook = page.getByRole('region', { name: 'What runs out before the end of Two days' });
   await expect(outlook).toContainText(
-    'Likely to run out before the end: Brake fluid (latest work Fri 19 June).',
+    'Likely to run out before the end: Brake fluid (latest work Fri 19 June',
   );
   await expect(outlook).toContainText('Not on record: Timing belt.');
   await expectAccessible(page, 'the calendar with what runs out');

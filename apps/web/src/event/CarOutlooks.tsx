@@ -9,29 +9,29 @@ import { useTRPC } from '../client/trpc.ts';
 import { Button, StateWord } from '../components/index.ts';
 import styles from './CarOutlooks.module.css';
 
-/** Each car is a forecast of its own: so many are worked out unasked, further ones when they are asked for. */
-const UNASKED = 4;
-
 type CarOutlooksProps = {
   garageId: string;
   event: EventView;
   names: Readonly<Record<string, string>>;
+  /** cars told without being asked for */
+  unasked: readonly string[];
 };
 
 /** Of each car that goes to an event: what runs out before it is over. */
-export function CarOutlooks({ garageId, event: { eventId, event }, names }: CarOutlooksProps) {
+export function CarOutlooks({ garageId, event: one, names, unasked }: CarOutlooksProps) {
+  const { eventId, event } = one;
   const cars = event.cars.filter((carId) => names[carId] !== undefined);
   if (cars.length === 0) return null;
   return (
     <section className={styles.cars} aria-label={`What runs out before the end of ${event.name}`}>
-      {cars.map((carId, at) => (
+      {cars.map((carId) => (
         <CarOutlook
           key={carId}
           garageId={garageId}
           carId={carId}
           eventId={eventId}
           name={names[carId] ?? ''}
-          unasked={at < UNASKED}
+          unasked={unasked.includes(carId)}
         />
       ))}
     </section>

@@ -19,9 +19,7 @@ import {
 } from './event-words.ts';
 import { PlannedLayUps } from './PlannedLayUps.tsx';
 import { countedWords } from './planned-use-words.ts';
-
-/** Of so many that come next it is told what runs out on the cars that go. */
-const OUTLOOKS = 3;
+import { toldEvents } from './told-events.ts';
 
 /** The garage's calendar: what comes, by its day, and what was lately. */
 export function EventsScreen({ garageId }: { garageId: string }) {
@@ -30,6 +28,7 @@ export function EventsScreen({ garageId }: { garageId: string }) {
   const { today } = data.garage;
   const { coming, past } = splitEvents(data.events, today);
   const list = { garageId, today, names: data.cars };
+  const told = toldEvents(data);
   return (
     <>
       <PageAnswer
@@ -50,7 +49,7 @@ export function EventsScreen({ garageId }: { garageId: string }) {
           </p>
         </EmptyState>
       ) : null}
-      <EventList title="What comes" events={coming} outlooks={OUTLOOKS} {...list} />
+      <EventList title="What comes" events={coming} told={told} {...list} />
       <PlannedLayUps plans={data.plannedLayUps} {...list} />
       <EventList title="The last 30 days" events={past} {...list} />
     </>
@@ -62,27 +61,36 @@ type ListProps = { garageId: string; today: string; names: Readonly<Record<strin
 type EventListProps = ListProps & {
   title: string;
   events: readonly EventView[];
-  /** of the first so many */
-  outlooks?: number;
+  /** of which it is told what runs out */
+  told?: ReturnType<typeof toldEvents>;
 };
 
-function EventList({ title, events, outlooks = 0, ...list }: EventListProps) {
+function EventList({ title, events, told, ...list }: EventListProps) {
   if (events.length === 0) return null;
   return (
     <section aria-label={title} className={styles.section}>
       <h2>{title}</h2>
       <ul className={styles.list}>
-        {events.map((one, at) => (
-          <EventLine key={one.eventId} one={one} outlook={at < outlooks} {...list} />
+        {events.map((one) => (
+          <EventLine
+            key={one.eventId}
+            one={one}
+            told={told?.eventIds.includes(one.eventId) ? told.unasked : null}
+            {...list}
+          />
         ))}
       </ul>
     </section>
   );
 }
 
-type EventLineProps = ListProps & { one: EventView; outlook: boolean };
+type EventLineProps = ListProps & {
+  one: EventView;
+  /** cars of which it is told unasked what runs out; null: of none */
+  told: readonly string[] | null;
+};
 
-function EventLine({ one, outlook, garageId, today, names }: EventLineProps) {
+function EventLine({ one, told, garageId, today, names }: EventLineProps) {
   const { eventId, event } = one;
   const carName = (id: string) => names[id] ?? 'a car that has left';
   return (
@@ -105,7 +113,7 @@ function EventLine({ one, outlook, garageId, today, names }: EventLineProps) {
         {event.place ? <p>{event.place}</p> : null}
         <p className={styles.cars}>Cars: {carsWords(event.cars, carName)}</p>
         {lastDay(event) >= today ? <p className={styles.cars}>{countedWords(event)}</p> : null}
-        {outlook ? <CarOutlooks garageId={garageId} event={one} names={names} /> : null}
+        {told ? <CarOutlooks garageId={garageId} event={one} names={names} unasked={told} /> : null}
       </div>
     </li>
   );

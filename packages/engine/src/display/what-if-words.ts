@@ -30,7 +30,8 @@ export function whatIfSentences({ lines, outlooks }: WhatIf, spoken: Spoken): st
 
 function runsOutSentences(during: readonly FirstToRunOut[], spoken: Spoken): string[] {
   const [first, ...rest] = during as [FirstToRunOut, ...FirstToRunOut[]];
-  const work = workWords(first, spoken);
+  const bare = { notBefore: null, tooShort: false, parts: null };
+  const work = workWords({ ...first, ...bare }, spoken);
   const verb = first.how === 'likely' ? 'is likely to' : 'could';
   const head = `${first.name} ${verb} run out before the end of it${work === '' ? '' : `: ${work}`}.`;
   if (rest.length === 0) return [head];

@@ -174,6 +174,12 @@ describe('eventOutlooks()', () => {
     expect(unplanned).toMatchObject({ id: 'e', runsOut: [], lasts: 2 });
   });
 
+  test('eventOutlooks() still tells of an event on its last day', () => {
+    const today = { id: 'now', start: '2026-06-14', end: '2026-06-15' };
+    const [outlook] = eventOutlooks(carBook(readings, { items: [oil] }), [today]);
+    expect(outlook).toMatchObject({ runsOut: [], notKnown: [], lasts: 1 });
+  });
+
   test('eventOutlooks() of days without use leaves the dates as they are', () => {
     const book = carBook([...readings, session('2026-06-05')], { items: [fluid(18), oil] });
     const plain = analyseBook(book).items.map(({ dueDate }) => dueDate);

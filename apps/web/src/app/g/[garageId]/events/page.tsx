@@ -1,6 +1,7 @@
 import { HydrationBoundary } from '@tanstack/react-query';
 import type { Metadata } from 'next';
 import { EventsScreen } from '../../../../event/EventsScreen.tsx';
+import { toldEvents } from '../../../../event/told-events.ts';
 import { Page } from '../../../../frame/Page.tsx';
 import { answers, ask, orNotFound, pageCache } from '../../../../server/ask.ts';
 
@@ -10,7 +11,15 @@ type EventsProps = { params: Promise<{ garageId: string }> };
 
 export default async function Events({ params }: EventsProps) {
   const { garageId } = await params;
-  await orNotFound(pageCache().fetchQuery(ask().event.list.queryOptions({ garageId })));
+  const list = await orNotFound(
+    pageCache().fetchQuery(ask().event.list.queryOptions({ garageId })),
+  );
+  // with the page, so that nothing moves; one that fails is asked for again by the page itself
+  await Promise.all(
+    toldEvents(list).unasked.map((carId) =>
+      pageCache().prefetchQuery(ask().forecast.atEvents.queryOptions({ garageId, carId })),
+    ),
+  );
   return (
     <HydrationBoundary state={answers()}>
       <Page>
