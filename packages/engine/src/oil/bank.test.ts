@@ -74,11 +74,16 @@ describe('drive()', () => {
     if (up === undefined) throw new Error('there is no step up');
     up.logWeight = 0;
     up.outlier = 0.7;
+    expect(up.steps).toEqual([{ before: 0, size: 0.8 }]);
     const rate = (up.x[ROAD] as number) + (up.x[STEP] as number);
     drive(bank, road(1), true);
     const made = steps(bank)[2];
     expect(made?.x[ROAD]).toBeCloseTo(rate, 12);
     expect(made?.outlier).toBe(0.7);
+    expect(made?.steps).toEqual([
+      { before: 0, size: 0.8 },
+      { before: 1, size: 0.8 },
+    ]);
   });
 });
 

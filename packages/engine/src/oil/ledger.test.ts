@@ -52,6 +52,11 @@ describe('the oil is low', () => {
     expect(answer(...steps).lowNow).toBe(low);
   });
 
+  it('is said by an empty stick wherever its level is corrected to, and above MIN by no level', () => {
+    expect(after({ ...look('none'), levelL: -0.8 } as OilStep).lowRead).toBe(true);
+    expect(after(look(0.01)).lowRead).toBe(false);
+  });
+
   it('is not said by a level that cannot be compared', () => {
     expect(after(look(0.9), look('none', true)).lowRead).toBe(false);
   });
@@ -95,6 +100,7 @@ describe('more oil than there can be', () => {
     ['one reading', high.slice(0, 3)],
     ['readings that do not agree', [...high.slice(0, 3), look(0.75)]],
     ['a rise of less than 0.4 of the span', [look(0.4), look(0.35), look(0.65), look(0.6)]],
+    ['a rise that only one of them shows', [look(0.4), look(0.35), look(0.85), look(0.66)]],
     ['oil poured in between', [look(0.4), look(0.35), look(1.1), pour, look(1.1)]],
     ['a change between', [look(0.4), look(0.35), look(1.1), change, look(1.05)]],
     ['the first readings of a log', [look(1.2), look(1.2)]],
@@ -103,9 +109,17 @@ describe('more oil than there can be', () => {
     expect(answer(...steps).unexplainedRise).toBeNull();
   });
 
+  it('is said of readings that the rate is learnt from, too', () => {
+    const rough = (level: number) => ({ ...look(level), sdL: 0.2 }) as OilStep;
+    const { unexplainedRise, moved, doubtful } = answer(rough(0.4), rough(0.95), rough(0.95));
+    expect(unexplainedRise).toMatchObject({ entry: 2, firstEntry: 1 });
+    expect([moved, doubtful]).toEqual([[{ entry: 2, direction: 'up' }], []]);
+  });
+
   it('stays until the next oil change, whatever is poured or read', () => {
     const told = { entry: 3, firstEntry: 2 };
     expect(answer(...high, pour, look(0.9), filled).unexplainedRise).toMatchObject(told);
+    expect(answer(...high, look(1.6), look(1.6)).unexplainedRise).toMatchObject(told);
     expect(answer(...high, change).unexplainedRise).toBeNull();
   });
 });

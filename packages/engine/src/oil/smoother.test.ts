@@ -3,14 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { predict, update } from './filter.ts';
 import { type Moved, smooth } from './smoother.ts';
 
+const hundredths = (min: number, max: number) => fc.integer({ min, max }).map((one) => one / 100);
+
 /** What happens to a level and two rates, in so many parts: what a step does, and figures for it. */
 const parts = fc.array(
   fc.record({
     does: fc.constantFrom('drive', 'drive', 'read', 'read', 'absorb', 'fill'),
-    a: fc.double({ min: 0.2, max: 2, noNaN: true }),
-    b: fc.double({ min: -1, max: 1, noNaN: true }),
+    a: hundredths(20, 200),
+    b: hundredths(-100, 100),
   }),
-  { minLength: 1, maxLength: 14 },
+  { minLength: 1, maxLength: 14, size: 'max' },
 );
 type Part = { does: string; a: number; b: number };
 
