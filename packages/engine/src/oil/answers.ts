@@ -14,6 +14,8 @@ const CLOSE = 1e-11;
 const BEYOND_SD = 9;
 /** A rate beyond e^10 L/1,000 km is none; its mean must stay a number. */
 const EXPONENT_MAX = 10;
+/** Absurd logs lead to absurd rates, but to numbers. */
+const LOG_RATE_MAX = 300;
 /** ln of the smallest step that counts as a rise: a quarter more. */
 const LOG_RISE = Math.log(1.25);
 
@@ -70,6 +72,11 @@ function quantiles(mixture: Mixture, of: (value: number) => number): Quantiles {
   };
 }
 
+/** A rate from its ln. */
+export function rateOf(logRate: number): number {
+  return Math.exp(Math.min(logRate, LOG_RATE_MAX));
+}
+
 /** The level, litres from MAX. */
 export function levelAnswer(bank: Bank): LevelAnswer {
   const mixture = mixtureOf(bank, [LEVEL]);
@@ -79,7 +86,7 @@ export function levelAnswer(bank: Bank): LevelAnswer {
 /** A rate from its ln: the members that add up to it. */
 export function rateAnswer(bank: Bank, members: readonly number[]): RateAnswer {
   const mixture = mixtureOf(bank, members);
-  const all = quantiles(mixture, Math.exp);
+  const all = quantiles(mixture, rateOf);
   return {
     ...all,
     median: all.p50,

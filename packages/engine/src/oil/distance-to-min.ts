@@ -1,3 +1,4 @@
+import { rateOf } from './answers.ts';
 import { type Bank, hypothesesOf } from './bank.ts';
 import { LEVEL, SIZE } from './hypothesis.ts';
 import { normalCdf } from './normal.ts';
@@ -62,7 +63,7 @@ function pathsOf(bank: Bank, members: readonly number[]): Path[] {
     return NODES.map(({ node, weight }) => ({
       weight: own * weight,
       level: (x[LEVEL] as number) + (covariance / safe) * sd * node,
-      rate: Math.exp(mean + sd * node),
+      rate: rateOf(mean + sd * node),
       variance: given,
     }));
   });

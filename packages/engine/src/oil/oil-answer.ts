@@ -8,6 +8,7 @@ import {
   type RateAnswer,
   ROAD_RATE,
   rateAnswer,
+  rateOf,
   riseProbability,
   STRIP_RATE,
 } from './answers.ts';
@@ -145,7 +146,7 @@ export function answerOil(
     drive(bank, today.drive, false);
     if (today.distanceVarianceKm2 > 0)
       for (const { x, p } of hypothesesOf(bank)) {
-        const rate = Math.exp((x[ROAD] as number) + (x[STEP] as number));
+        const rate = rateOf((x[ROAD] as number) + (x[STEP] as number));
         p[0] = (p[0] as number) + (rate * rate * today.distanceVarianceKm2) / 1e6;
       }
     tidy(bank);

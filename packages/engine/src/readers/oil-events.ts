@@ -1,5 +1,5 @@
 import type { OilEvent, OilHappening } from '../oil/to-operations.ts';
-import type { Loose } from './odd-values.ts';
+import { type Loose, shortly } from './odd-values.ts';
 import { isOilLevel, type OilEntry } from './oil-entry.ts';
 import { type OnTheWay, oilTotals } from './oil-totals.ts';
 
@@ -8,6 +8,9 @@ const KM_PER_SESSION: Record<string, number> = { circuit: 40, autocross: 5, stri
 const KM_PER_RUN = 0.8;
 const VOLUME_MIN_L = 0.01;
 const VOLUME_MAX_L = 15;
+
+/** Beyond these a figure is a slip of the pen: as far as any odometer goes, and so often. */
+const MOST = { distanceKm: 10_000_000, hours: 100_000, sessions: 100_000, runs: 100_000 };
 
 type Use = { useClass: string; km: number | null; runs: number };
 
@@ -22,15 +25,22 @@ export type OilEvents = {
   notes: string[];
 };
 
-const amount = (value: unknown): number | null =>
-  typeof value === 'number' && Number.isFinite(value) && value >= 0 ? value : null;
+const amount = (value: unknown, most: number): number | null =>
+  typeof value === 'number' && value >= 0 && value <= most ? value : null;
+
+const AMOUNTS = ['distanceKm', 'hours', 'sessions', 'runs'] as const;
+
+/** What a use says of itself that cannot be used. */
+function amountNotes({ raw, date }: OilEntry): string[] {
+  return AMOUNTS.filter((name) => (raw[name] ?? null) !== null)
+    .filter((name) => amount(raw[name], MOST[name]) === null)
+    .map((name) => `${name} ${shortly(raw[name])} is no amount: not used (${date})`);
+}
 
 /** What a use amounts to, from what was given. Common practice for club days, no published source. */
 function readUse(raw: Loose): Use {
   const useClass = typeof raw.useClass === 'string' ? raw.useClass : 'road';
-  const [km, hours, sessions, runs] = [raw.distanceKm, raw.hours, raw.sessions, raw.runs].map(
-    amount,
-  );
+  const [km, hours, sessions, runs] = AMOUNTS.map((name) => amount(raw[name], MOST[name]));
   const perSession = KM_PER_SESSION[useClass];
   const derived =
     km ??
@@ -98,7 +108,7 @@ export function oilEvents(entries: readonly OilEntry[], end: OilEntry | null): O
     if (use !== null) uses.set(entry, use);
     return {
       entry,
-      oldOdometerKm: amount(entry.raw.oldOdometerKm) ?? null,
+      oldOdometerKm: amount(entry.raw.oldOdometerKm, MOST.distanceKm),
       useKm: use?.km ?? null,
       cuts: entry === end || happeningOf(entry) !== null,
     };
@@ -138,6 +148,6 @@ export function oilEvents(entries: readonly OilEntry[], end: OilEntry | null): O
       circuit: events.some(({ drive }) => drive.circuit > 0),
       strip: events.some(({ drive }) => drive.runs > 0),
     },
-    notes,
+    notes: [...entries.flatMap((one) => (one.kind === 'use' ? amountNotes(one) : [])), ...notes],
   };
 }

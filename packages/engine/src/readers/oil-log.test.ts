@@ -87,6 +87,23 @@ test('oilLog() says when the span is not known or the odometer goes back', () =>
   ]);
 });
 
+test.each([-5, 1e308, '80', Number.NaN])(
+  'oilLog() notes that %s is no distance of a use',
+  (distanceKm) => {
+    const use = { at: '2026-03-02', kind: 'use', useClass: 'circuit' };
+    const day = (more: object) => [
+      reading('2026-03-01', 0.9),
+      { ...use, ...more },
+      reading('2026-03-03', 0.5),
+    ];
+    const { notes, ...found } = oilLog({ car, entries: day({ distanceKm }) }).oil;
+    expect(notes).toEqual([
+      expect.stringMatching(/^distanceKm .* is no amount: not used \(2026-03-02\)$/),
+    ]);
+    expect({ ...found, notes: [] }).toEqual(oilLog({ car, entries: day({}) }).oil);
+  },
+);
+
 test('oilLog() gives the same reading for every shuffling of entries that carry recorded', () => {
   const at = '2026-03-01';
   const entries = [
