@@ -55,7 +55,7 @@ export function placeWhisker(
   axis: Axis,
 ): { from: number; to: number } | null {
   const { early, likely = null } = item;
-  if (early == null || early === likely || laidUp !== null) return null;
+  if (early == null || laidUp !== null) return null;
   const from = Math.max(0, shareOf(early, axis));
   const to = likely === null ? 1 : Math.min(1, shareOf(likely, axis));
   return to > from ? { from, to } : null;

@@ -83,7 +83,8 @@ export function itemUrgency(item: ItemResult): number {
 function inLimits(item: ItemResult): number {
   const likely = item.dueDate?.p50 ?? null;
   if (likely !== null) return byDay(likely) / 2;
-  return 1 - squash(furthest(item, () => true)) / 2;
+  // less than all is used, so this is more than a half
+  return 1 - squash(furthest(item, () => true));
 }
 
 /**
