@@ -25,6 +25,7 @@ export { limitsInForce, limitToSpeakOf } from './limit-to-speak-of.ts';
 export * from './limit-words.ts';
 export * from './matter-words.ts';
 export * from './needs-a-look.ts';
+export * from './oil-fit-words.ts';
 export * from './oil-rate-words.ts';
 export * from './oil-sentences.ts';
 export * from './oil-stop-sentence.ts';
