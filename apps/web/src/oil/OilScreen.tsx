@@ -157,7 +157,7 @@ function Past({ past, view, facts }: PastProps) {
       </section>
       <section aria-labelledby="oil-log" className={styles.section}>
         <h2 id="oil-log">Readings, bottles and changes</h2>
-        <StoryTable story={story} facts={facts} garage={view.garage} />
+        <StoryTable story={story} facts={facts} view={view} />
       </section>
     </>
   );

@@ -1,6 +1,6 @@
 'use client';
 
-import type { GarageView } from '@quartermark/api/client';
+import type { CarView } from '@quartermark/api/client';
 import type { OilStory, StoryEntry } from '@quartermark/engine';
 import {
   conditionWords,
@@ -8,6 +8,7 @@ import {
   fromMaxWords,
   likelyStop,
   type OilFacts,
+  oilFitSentences,
   perWords,
   rateBand,
   rateFigure,
@@ -20,13 +21,13 @@ import { useState } from 'react';
 import { Button } from '../components/index.ts';
 import styles from './StoryTable.module.css';
 
-type StoryTableProps = { story: OilStory; facts: OilFacts; garage: GarageView };
+type StoryTableProps = { story: OilStory; facts: OilFacts; view: CarView };
 
 /** So many are shown until somebody asks for all. */
 const FIRST = 12;
 
 /** What the charts are drawn from, newest first: what happened, how it was read, and what came of it. */
-export function StoryTable({ story, facts, garage }: StoryTableProps) {
+export function StoryTable({ story, facts, view }: StoryTableProps) {
   const [all, setAll] = useState(false);
   const rows = story.entries.toReversed();
   return (
@@ -42,7 +43,7 @@ export function StoryTable({ story, facts, garage }: StoryTableProps) {
         </thead>
         <tbody>
           {rows.slice(0, all ? rows.length : FIRST).map((row) => (
-            <Row key={row.entry} row={row} story={story} facts={facts} garageId={garage.id} />
+            <Row key={row.entry} row={row} story={story} facts={facts} view={view} />
           ))}
         </tbody>
       </table>
@@ -57,9 +58,14 @@ export function StoryTable({ story, facts, garage }: StoryTableProps) {
   );
 }
 
-type RowProps = { row: StoryEntry; story: OilStory; facts: OilFacts; garageId: string };
+type RowProps = StoryTableProps & { row: StoryEntry };
 
-function Row({ row, story, facts, garageId }: RowProps) {
+function Row({ row, story, facts, view }: RowProps) {
+  const { oilGrade: grade, oilApproval: approval } = view.car.profile;
+  const lines = [
+    ...verdictWords(row, facts.volumeUnit),
+    ...(row.oil === null ? [] : oilFitSentences({ grade, approval }, row.oil)),
+  ];
   const how = conditionWords(row.condition);
   const { likely } = row.after;
   const litres = fromMaxWords(likely, facts.volumeUnit);
@@ -68,11 +74,11 @@ function Row({ row, story, facts, garageId }: RowProps) {
     <tr>
       <th scope="row">{formatDay(row.on)}</th>
       <td>
-        <Link href={`/g/${garageId}/entry/${row.entry}` as Route} prefetch={false}>
+        <Link href={`/g/${view.garage.id}/entry/${row.entry}` as Route} prefetch={false}>
           {storyWords(row, facts.volumeUnit)}
         </Link>
         {how === null ? null : <span className={styles.beneath}>Read {how}.</span>}
-        {verdictWords(row, facts.volumeUnit).map((words) => (
+        {lines.map((words) => (
           <span key={words} className={styles.beneath}>
             {words}
           </span>

@@ -1,8 +1,5 @@
 import { missingApprovals } from '../oil/approval.ts';
-import { fitOfGrade, type GradeFit, readGrade } from '../oil/grade.ts';
-
-/** An oil as somebody names it; what is not known is left out. */
-export type OilNamed = { grade?: string | undefined; approval?: string | undefined };
+import { fitOfGrade, type GradeFit, type OilNamed, readGrade } from '../oil/grade.ts';
 
 const MANUAL = 'The car’s manual says what it allows.';
 

@@ -1,3 +1,6 @@
+/** An oil as somebody names it; what is not known is left out. */
+export type OilNamed = { grade?: string | undefined; approval?: string | undefined };
+
 /** A viscosity grade: how it starts cold (null: not rated) and how thick it is hot (null: not rated). */
 export type OilGrade = { winter: number | null; hot: number | null };
 

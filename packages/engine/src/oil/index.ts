@@ -3,7 +3,7 @@ export { gaussHermite } from './distance-to-min.ts';
 export { type Drive, driveBy, driveRoom } from './drive.ts';
 export { predict, update } from './filter.ts';
 export { type Folded, foldLedger } from './fold.ts';
-export { HOT_GRADES, leastAt150, readGrade, WINTER_GRADES } from './grade.ts';
+export { HOT_GRADES, leastAt150, type OilNamed, readGrade, WINTER_GRADES } from './grade.ts';
 export {
   CIRCUIT,
   emptyHypothesis,

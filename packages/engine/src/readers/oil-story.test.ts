@@ -135,3 +135,22 @@ test('storyWords() says what was poured, changed and read', () => {
   expect(words[6]).toBe('Oil changed');
   expect(words.at(-1)).toBe('1 US qt added to MAX, none on the stick before');
 });
+
+test('oilStory() holds which oil went in, as somebody named it', () => {
+  const bottle: Line = {
+    kind: 'oilTopUp',
+    on: '2026-06-13',
+    volume: { text: '1', unit: 'l' },
+    grade: '5W-40',
+  };
+  const change: Line = {
+    kind: 'oilChange',
+    on: '2026-06-14',
+    filterRenewed: true,
+    approval: 'ACEA C3',
+  };
+  const { entries } = storyOf([...LINES, bottle, change]);
+  expect(entries.at(-2)?.oil).toEqual({ grade: '5W-40' });
+  expect(entries.at(-1)?.oil).toEqual({ approval: 'ACEA C3' });
+  expect(entries[0]?.oil).toBeNull();
+});

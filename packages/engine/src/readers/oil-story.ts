@@ -1,9 +1,10 @@
 import { buildHistory } from '../history/index.ts';
 import type { Book } from '../log/book.ts';
-import type { ReadingCondition } from '../log/entry.ts';
+import type { Entry, ReadingCondition } from '../log/entry.ts';
 import {
   judgeStick,
   type OilEvent,
+  type OilNamed,
   type OilOperation,
   pastLevels,
   type RateBand,
@@ -43,6 +44,8 @@ export type StoryEntry = {
   /** litres poured in; null where not given, or not poured */
   addedL: number | null;
   filledToMax: boolean;
+  /** which oil went in, as somebody named it; null where none went in */
+  oil: OilNamed | null;
   condition: ReadingCondition | null;
   levels: StoryLevel[];
   /** what the ledger made of its levels: out of line, or that the level itself had moved */
@@ -86,7 +89,7 @@ export function oilStory(book: Book): OilStory {
       bands,
     ]),
   );
-  const days = new Map(book.entries.map(({ id, on }) => [id, on]));
+  const written = new Map(book.entries.map((one) => [one.id, one]));
   const entries = events.flatMap((event, at): StoryEntry[] => {
     const [operation, level] = [operations[at], levels[at]];
     if (event.happening.is === 'use' || !operation || !level) return [];
@@ -94,9 +97,10 @@ export function oilStory(book: Book): OilStory {
     return [
       {
         entry,
-        on: days.get(entry) ?? book.asOf,
+        on: written.get(entry)?.on ?? book.asOf,
         totalKm: roundAmount(event.totalKm),
         ...happened(event),
+        oil: oilOf(written.get(entry)),
         levels: levelsOf(event, operation, ledger),
         verdict: verdictOf(event, ledger),
         before: band(level.before),
@@ -108,6 +112,12 @@ export function oilStory(book: Book): OilStory {
   });
   const stepKm = riseStart(ledger)?.totalKm ?? null;
   return { spanL: stick.spanL, entries, stepKm, totalKm: roundAmount(totalKm) };
+}
+
+function oilOf(entry: Entry | undefined): OilNamed | null {
+  if (entry?.kind !== 'oilTopUp' && entry?.kind !== 'oilChange') return null;
+  const { grade, approval } = entry;
+  return { ...(grade !== undefined && { grade }), ...(approval !== undefined && { approval }) };
 }
 
 function happened({ happening, condition }: OilEvent) {
