@@ -44,7 +44,9 @@ export function GarageScreen({ garageId }: { garageId: string }) {
             {formatDay(garage.today)}, {garage.zone}
             {latest.cars > 0 ? (
               <p>
-                <Link href={`/g/${garageId}/due` as Route}>All that is due, by its day</Link>
+                <Link href={`/g/${garageId}/due` as Route} className={styles.way}>
+                  All that is due, by its day
+                </Link>
               </p>
             ) : null}
             <NextEvent calendar={calendar} />
@@ -92,7 +94,9 @@ function NextEvent({ calendar: { events, garage } }: { calendar: EventList }) {
   if (!next) return null;
   return (
     <p>
-      <Link href={`/g/${garage.id}/events` as Route}>{eventsAnswer(events, garage.today)}</Link>
+      <Link href={`/g/${garage.id}/events` as Route} className={styles.way}>
+        {eventsAnswer(events, garage.today)}
+      </Link>
     </p>
   );
 }
