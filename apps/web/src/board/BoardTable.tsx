@@ -88,7 +88,7 @@ function Cells({ name, stands, likely, early, before }: TableLine) {
 
 function likelyDay({ likely, early, day, state }: LaneItem): string {
   const on = likely ?? (state === 'unknown' ? null : day);
-  if (on !== null) return formatDay(on);
+  if (on !== null) return state === 'overdue' ? `since ${formatDay(on)}` : formatDay(on);
   return early === undefined ? 'no date' : 'not within three years';
 }
 
