@@ -41,7 +41,7 @@ async function addCar(
   const items = whole.map(({ id, name }) => ({ itemId: id, item: { name, limits: [YEARLY] } }));
   if (items.length > 0) await at.me.item.addMany({ ...command(), carId, items });
   const { garageId } = at;
-  const { analysis, lines: _, said: __, ...columns } = plainEngine().answer(BOOK(carId));
+  const { analysis, lines: _, said: __, oil: ___, ...columns } = plainEngine().answer(BOOK(carId));
   await withGarage(job, JOB, garageId, async (tx) => {
     const row = {
       ...columns,

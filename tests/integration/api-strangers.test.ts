@@ -124,6 +124,7 @@ const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
   'forecast.whatIf': ({ garageId, carId }) =>
     stranger.forecast.whatIf({ garageId, carId, added: [] }),
   'forecast.atEvents': ({ garageId, carId }) => stranger.forecast.atEvents({ garageId, carId }),
+  'oil.compare': ({ garageId }) => stranger.oil.compare({ garageId }),
   'oil.past': ({ garageId, carId }) => stranger.oil.past({ garageId, carId }),
   'said.list': ({ garageId, carId }) => stranger.said.list({ garageId, carId }),
   'finding.open': ({ garageId }) => stranger.finding.open({ garageId }),
@@ -189,6 +190,7 @@ const GARAGE_ALONE = [
   'event.add',
   'due.list',
   'said.list',
+  'oil.compare',
   'finding.open',
   'people.names',
 ];

@@ -36,6 +36,7 @@ const GUARDED = [
   schema.event,
   schema.spec,
   schema.dueLine,
+  schema.oilLine,
   schema.said,
   schema.plannedLayUp,
   schema.partOrder,

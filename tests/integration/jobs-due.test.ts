@@ -86,6 +86,30 @@ describe.each(BACKENDS)('what falls due', ({ backend, here }) => {
       expect(await namesOf(carId)).toEqual(['1 seen']);
     });
 
+    test('recompute() writes what the car’s oil is compared by, and takes it off with the car', async () => {
+      const engine = sayingEngine();
+      const plain = engine.answer;
+      engine.answer = (book) => {
+        const answer = plain(book);
+        const road = { low: 0.2, likely: 0.3 + book.entries.length, high: 9 };
+        return { ...answer, oil: { ...answer.oil, status: 'ok', road } };
+      };
+      await bench.start({ engine });
+      const carId = await bench.garage.addCar();
+      await bench.snapshotAt(carId, 2);
+      const oilOf = () =>
+        bench.garage.inside(async (tx) => {
+          const { oilLine } = schema;
+          const rows = await tx.select().from(oilLine).where(eq(oilLine.carId, carId));
+          return rows.map(({ roadLikely }) => roadLikely);
+        });
+      expect(await oilOf()).toEqual([0.3]);
+      await bench.snapshotAt(carId, await bench.garage.record(carId, 38_100));
+      expect(await oilOf()).toEqual([1.3]);
+      await bench.garage.removeCar(carId);
+      await eventually('the line to be gone', async () => (await oilOf()).length === 0);
+    });
+
     test('recompute() drops the lines of a car that was taken off the list', async () => {
       await bench.start({ engine: sayingEngine() });
       const carId = await bench.garage.addCar();
@@ -166,7 +190,7 @@ function readSaid(garage: JobsGarage, carId: string) {
 /** A later snapshot by another worker, without lines. */
 async function writeAhead(db: Db, garage: JobsGarage, carId: string, inputVersion: number) {
   const book = { asOf: '2026-03-10', car: { id: carId }, entries: [] } as never;
-  const { analysis, lines: _, said: __, ...columns } = plainEngine().answer(book);
+  const { analysis, lines: _, said: __, oil: ___, ...columns } = plainEngine().answer(book);
   const row = {
     ...columns,
     garageId: garage.id,

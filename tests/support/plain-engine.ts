@@ -1,3 +1,4 @@
+import { oilLineOf } from '@quartermark/engine/display';
 import type { Book } from '@quartermark/engine/log';
 import type { Answer, Engine } from '@quartermark/jobs/worker';
 import { noOilYet } from '../../packages/engine/test/no-oil-yet.ts';
@@ -52,6 +53,7 @@ function countEntries(book: Book, engineVersion: number): Answer {
     },
     lines: [],
     said: [],
+    oil: oilLineOf(noOilYet(), null),
     urgency: book.entries.length,
     laidUp: false,
     overdue: 0,

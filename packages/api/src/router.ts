@@ -32,6 +32,7 @@ import { addManyItems, addManyItemsInput } from './item/add-many.ts';
 import { changeItem, changeItemInput } from './item/change.ts';
 import { removeItem, removeItemInput } from './item/remove.ts';
 import { liveChanges, liveChangesInput } from './live/changes.ts';
+import { oilCompare, oilCompareInput } from './oil/compare.ts';
 import { oilPastInput, oilPastOf } from './oil/past.ts';
 import { addOrder, addOrderInput } from './order/add.ts';
 import { changeOrder, changeOrderInput } from './order/change.ts';
@@ -160,6 +161,9 @@ export const appRouter = router({
       .query(({ ctx, input }) => atEvents(ctx.world, ctx.asker, input)),
   }),
   oil: router({
+    compare: procedure
+      .input(asked(oilCompareInput))
+      .query(({ ctx, input }) => oilCompare(ctx.world, ctx.asker, input)),
     past: procedure
       .input(asked(oilPastInput))
       .query(({ ctx, input }) => oilPastOf(ctx.world, ctx.asker, input)),

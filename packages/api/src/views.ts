@@ -1,5 +1,5 @@
 import type { Analysis, OilStory } from '@quartermark/engine';
-import type { DueLine, Lane } from '@quartermark/engine/display';
+import type { DueLine, Lane, OilLine } from '@quartermark/engine/display';
 import type { ComponentLife, GearAnalysis } from '@quartermark/engine/gear';
 import type {
   CarInput,
@@ -247,6 +247,30 @@ export type LastValues = {
   measure: EntryInput | null;
   /** the last that says where */
   finding: EntryInput | null;
+};
+
+/** A car in the comparison of the garage's oil. */
+export type OilComparedRow = {
+  carId: string;
+  name: string;
+  /** unit of its odometer */
+  unit: 'km' | 'mi';
+  /** null: not worked out yet */
+  status: CarStatus | null;
+  asOf: string | null;
+  /** its owner's limit on the road, L/1,000 km */
+  limit: number | null;
+  /** null: not worked out yet */
+  line: OilLine | null;
+};
+
+/** The cars by their oil: those that got worse the most surely first, then by what they use. */
+export type OilComparedPage = {
+  garage: GarageView;
+  rows: OilComparedRow[];
+  next: string | null;
+  /** in the whole garage, sold ones too */
+  cars: number;
 };
 
 /** The past of a car's oil, worked out when asked. `story` null: a stored part of its book cannot be read. */

@@ -45,6 +45,8 @@ export * from './items/read.ts';
 export * from './lay-ups/list.ts';
 export * from './lay-ups/replace.ts';
 export * from './listen.ts';
+export * from './oil/compare.ts';
+export * from './oil/replace.ts';
 export * from './orders/read.ts';
 export * from './orders/write.ts';
 export * from './people/names.ts';

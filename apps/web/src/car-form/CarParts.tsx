@@ -210,6 +210,15 @@ function TheOil({ form, errors }: PartProps) {
           error={errors['car.profile.oilApproval']}
           {...form.register('oilApproval')}
         />
+        <TextField
+          label="Your limit of oil use"
+          hint="Where you want something done. 1 US qt per 1,000 mi is 0.59."
+          optional
+          suffix="L per 1,000 km"
+          {...FIGURES}
+          error={errors['car.profile.oilLimitLPer1000Km']}
+          {...form.register('oilLimitLPer1000Km')}
+        />
       </FormPair>
     </FormSection>
   );

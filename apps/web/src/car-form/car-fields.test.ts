@@ -24,6 +24,7 @@ const full: CarInput = carInput.parse({
     dipstick: { state: 'hotStopped', minutesAfterStop: 5 },
     oilGrade: '5W-40',
     oilApproval: 'as in the manual',
+    oilLimitLPer1000Km: 0.8,
   },
 });
 const bare = carFields(carInput.parse({ name: 'Tern', unit: 'km' }), 1);

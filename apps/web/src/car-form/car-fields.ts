@@ -28,6 +28,7 @@ export type CarFields = {
   minutesAfterStop: string;
   oilGrade: string;
   oilApproval: string;
+  oilLimitLPer1000Km: string;
 };
 
 const text = (value: number | undefined) => (value === undefined ? '' : String(value));
@@ -58,6 +59,7 @@ export function carFields({ name, unit, odoDigits, profile }: CarInput, revision
     minutesAfterStop: text(dipstick?.minutesAfterStop),
     oilGrade: profile.oilGrade ?? '',
     oilApproval: profile.oilApproval ?? '',
+    oilLimitLPer1000Km: text(profile.oilLimitLPer1000Km),
   };
   return fields;
 }
@@ -67,7 +69,7 @@ export function emptyCar(unit: 'km' | 'mi'): CarFields {
   return carFields({ name: '', unit, profile: {} }, 0);
 }
 
-const NUMBERS = ['octane', 'noiseDb', 'oilSpanL', 'oilCapacityL'] as const;
+const NUMBERS = ['octane', 'noiseDb', 'oilSpanL', 'oilCapacityL', 'oilLimitLPer1000Km'] as const;
 const LINES = ['gearbox', 'liftPoints', 'oilGrade', 'oilApproval'] as const;
 
 type Problems = Record<string, string>;

@@ -45,6 +45,10 @@ export function carLines({ name, unit, odoDigits, profile }: CarInput): VersionL
     { label: 'The stick is read', words: dipstick(profile) },
     { label: 'Oil grade', words: typed(profile.oilGrade) },
     { label: 'Oil approval', words: typed(profile.oilApproval) },
+    {
+      label: 'Your limit of oil use',
+      words: typed(profile.oilLimitLPer1000Km, ' L per 1,000 km'),
+    },
     { label: 'Gearbox', words: typed(profile.gearbox) },
     { label: 'Wheels held by', words: chosen(WHEEL_OPTIONS, profile.wheelFixing) },
     { label: 'Brake discs', words: chosen(DISC_OPTIONS, profile.discMaterial) },

@@ -15,7 +15,8 @@ export function LevelChart({ story, odometer, unit }: LevelChartProps) {
   const chart = levelChart(story, odometer, unit);
   if (chart === null) return null;
   return (
-    <figure className={styles.figure}>
+    <figure className={styles.figure} aria-labelledby="oil-level">
+      <h2 id="oil-level">The level so far</h2>
       <svg
         className={styles.chart}
         viewBox={`0 0 ${FRAME.width} ${FRAME.height}`}

@@ -112,11 +112,17 @@ function Now({ view, oil }: { view: CarView; oil: Oil }) {
           likely={oil.status === 'none' ? null : levelFractions(oil)}
         />
         <div className={styles.lines}>
-          <p>{likelyLevelSentence(oil, facts)}</p>
-          {level ? (
-            <p>
-              Last on the stick: <Stick level={level} garage={view.garage} />.
-            </p>
+          <p>
+            {level ? (
+              <>
+                Last on the stick: <Stick level={level} garage={view.garage} />.
+              </>
+            ) : (
+              'No reading on record.'
+            )}
+          </p>
+          {level && oil.status !== 'none' ? (
+            <p>The wedge is that reading, the bar where the oil likely is today.</p>
           ) : null}
           {lines.map((line) => (line === null ? null : <p key={line}>{line}</p>))}
         </div>
@@ -147,14 +153,10 @@ function Past({ past, view, facts }: PastProps) {
     );
   return (
     <>
-      <section aria-labelledby="oil-use" className={styles.section}>
-        <h2 id="oil-use">How much it uses</h2>
+      <div className={styles.charts}>
         <UseChart story={story} odometer={odometer} facts={facts} />
-      </section>
-      <section aria-labelledby="oil-level" className={styles.section}>
-        <h2 id="oil-level">The level so far</h2>
         <LevelChart story={story} odometer={odometer} unit={facts.unit} />
-      </section>
+      </div>
       <section aria-labelledby="oil-log" className={styles.section}>
         <h2 id="oil-log">Readings, bottles and changes</h2>
         <StoryTable story={story} facts={facts} view={view} />

@@ -38,7 +38,7 @@ export function StoryTable({ story, facts, view }: StoryTableProps) {
           <tr>
             <th scope="col">Day</th>
             <th scope="col">What happened</th>
-            <th scope="col">Likely level after it</th>
+            <th scope="col">Likely level after it; use in {perWords(facts)}, as known then</th>
           </tr>
         </thead>
         <tbody>
@@ -99,7 +99,7 @@ function Rates({ rates, facts }: { rates: StoryEntry['rates']; facts: OilFacts }
   return (
     <>
       <span className={styles.beneath}>
-        road {rateFigure(road.likely, facts)} ({rateBand(road, facts)}) {perWords(facts)}
+        road {rateFigure(road.likely, facts)} ({rateBand(road, facts)})
       </span>
       {hard === null ? null : (
         <span className={styles.beneath}>

@@ -17,7 +17,8 @@ export function UseChart({ story, odometer, facts }: UseChartProps) {
   if (chart === null) return null;
   const { road, hard, rise } = chart;
   return (
-    <figure className={styles.figure}>
+    <figure className={styles.figure} aria-labelledby="oil-use">
+      <h2 id="oil-use">How much it uses</h2>
       <svg
         className={styles.chart}
         viewBox={`0 0 ${FRAME.width} ${FRAME.height}`}

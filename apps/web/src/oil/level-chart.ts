@@ -38,7 +38,7 @@ export type LevelChart = {
 type Odometer = { readingKm: number; totalKm: number } | null;
 
 /** What lies further outside the marks is drawn at the edge, so that the marks keep their size. */
-const OUTSIDE = 0.4;
+const OUTSIDE = 0.28;
 
 /**
  * The likely level along the log with its band, what was read, and what happened to it.

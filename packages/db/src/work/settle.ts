@@ -2,6 +2,7 @@ import { and, eq, sql } from 'drizzle-orm';
 import { SNAPSHOT_CHANNEL, type SnapshotNotice } from '../channels.ts';
 import type { Tx } from '../connect.ts';
 import { dueLine } from '../due-schema.ts';
+import { oilLine } from '../oil-schema.ts';
 import { carWork, failure, snapshot, snapshotDetail } from '../schema.ts';
 
 /**
@@ -36,7 +37,7 @@ export async function dropAnswer(
   car: { garageId: string; carId: string; version: number },
 ): Promise<void> {
   const { garageId, carId, version } = car;
-  for (const table of [dueLine, snapshotDetail, snapshot, failure])
+  for (const table of [dueLine, oilLine, snapshotDetail, snapshot, failure])
     await tx.delete(table).where(and(eq(table.garageId, garageId), eq(table.carId, carId)));
   await tx
     .delete(carWork)

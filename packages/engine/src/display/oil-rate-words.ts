@@ -1,5 +1,5 @@
 import { type DistanceUnit, KM_PER_UNIT, LITRES_PER_UNIT, type VolumeUnit } from '../log/units.ts';
-import type { CarOil } from '../oil/oil-answer.ts';
+import type { CarOil, OilAnswer } from '../oil/oil-answer.ts';
 import { volumeSign } from './format-quantity.ts';
 import { twoDigits } from './rough-number.ts';
 
@@ -40,12 +40,12 @@ export function rateBand({ low, high }: OilRate, units: OilUnits): string {
 }
 
 /** The road rate; null where there is too little to say one. */
-export function roadRateOf({ status, roadRate }: CarOil): OilRate | null {
+export function roadRateOf({ status, roadRate }: OilAnswer): OilRate | null {
   return status === 'none' ? null : oilRate(roadRate);
 }
 
 /** The rate on circuits and in autocross; null where neither was logged, or too little to say one. */
-export function hardRateOf({ status, hardRate }: CarOil): OilRate | null {
+export function hardRateOf({ status, hardRate }: OilAnswer): OilRate | null {
   return status === 'none' || hardRate.fromPrior ? null : oilRate(hardRate);
 }
 

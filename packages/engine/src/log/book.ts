@@ -32,6 +32,8 @@ export const carProfile = z.strictObject({
     .optional(),
   oilGrade: shortText.optional(),
   oilApproval: shortText.optional(),
+  /** use of oil on the road, in L/1,000 km, from which its owner wants something done */
+  oilLimitLPer1000Km: z.number().positive().max(10).optional(),
 });
 export type CarProfile = z.infer<typeof carProfile>;
 

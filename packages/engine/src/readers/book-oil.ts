@@ -89,7 +89,7 @@ export function bookOil(
   inUse: boolean,
 ): CarOil {
   const ledger = bookLedger(book, history);
-  const { stick, events, folded, rest } = ledger;
+  const { stick, folded, rest } = ledger;
   const ahead = forecasts.reachOf({ measure: 'km', weights: {} }, null);
   const unread = lookAhead(ahead, 0);
   const today = {
@@ -97,16 +97,20 @@ export function bookOil(
     distanceVarianceKm2: unread.variance,
     inUse,
   };
-  const logged = {
-    circuit: events.some(({ drive }) => drive.circuit > 0),
-    strip: events.some(({ drive }) => drive.runs > 0),
-  };
-  const answer = answerOil(folded.state, today, logged);
+  const answer = answerOil(folded.state, today, loggedUse(ledger));
   return {
     ...answer,
     ...oilLooks(book, history, { answer, ledger, ahead, inUse }),
     spanL: stick.spanL,
     spanAssumed: book.car.profile.oilSpanL === undefined,
+  };
+}
+
+/** Which classes were ever logged, so that what was only assumed of them is never shown. */
+export function loggedUse({ events }: BookLedger): { circuit: boolean; strip: boolean } {
+  return {
+    circuit: events.some(({ drive }) => drive.circuit > 0),
+    strip: events.some(({ drive }) => drive.runs > 0),
   };
 }
 

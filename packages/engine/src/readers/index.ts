@@ -10,4 +10,5 @@ export {
   type StoryEntry,
   type StoryLevel,
 } from './oil-story.ts';
+export { type OilYearAgo, oilYearAgo } from './oil-year-ago.ts';
 export { readBook } from './read-book.ts';

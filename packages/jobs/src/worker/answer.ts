@@ -1,9 +1,11 @@
-import { type Analysis, analyseBook } from '@quartermark/engine';
+import { type Analysis, analyseBook, oilYearAgo } from '@quartermark/engine';
 import {
   type DueLine,
   dueLinesOf,
   type Lane,
   laneOf,
+  type OilLine,
+  oilLineOf,
   urgencyOf,
 } from '@quartermark/engine/display';
 import type { Book } from '@quartermark/engine/log';
@@ -18,6 +20,8 @@ export type Answer = {
   lines: DueLine[];
   /** what it says of when its items fall due, to be held against it later */
   said: SaidLine[];
+  /** what its oil is compared with others by */
+  oil: OilLine;
   urgency: number;
   laidUp: boolean;
   overdue: number;
@@ -37,6 +41,7 @@ export function answerOf(book: Book): Answer {
     lane: laneOf(book, analysis),
     lines: dueLinesOf(book, analysis),
     said: saidOf(book, analysis),
+    oil: oilLineOf(analysis.oil, oilYearAgo(book)),
     urgency: urgencyOf(analysis),
     laidUp: analysis.laidUp !== null,
     overdue: count((item) => item.state === 'overdue'),

@@ -5,6 +5,7 @@ import {
   loadBook,
   replaceDueLines,
   replaceIfLater,
+  replaceOilLine,
   SNAPSHOT_SCHEMA,
   settleWork,
   withGarage,
@@ -66,7 +67,7 @@ async function write(
   { garageId, carId }: Work,
   seen: Extract<Seen, { is: 'behind' }>,
 ): Promise<void> {
-  const { analysis, lane, lines, said, ...columns } = engine.answer(seen.book);
+  const { analysis, lane, lines, said, oil, ...columns } = engine.answer(seen.book);
   await reached('beforeWrite');
   await withGarage(db, JOB, garageId, async (tx) => {
     const written = await replaceIfLater(
@@ -90,6 +91,7 @@ async function write(
       await Promise.all([
         replaceDueLines(tx, { garageId, carId, apart, lines }),
         addSaid(tx, garageId, carId, said),
+        replaceOilLine(tx, { garageId, carId, line: oil }),
       ]);
     await settleWork(tx, { garageId, carId, written });
   });
