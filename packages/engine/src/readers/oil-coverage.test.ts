@@ -75,11 +75,12 @@ describe(`oilLog() of ${CARS} engines that are not its model`, () => {
     expect(sooner, `${sooner}`).toBeLessThan(0.095 + DEVIATIONS * binomialSd(0.095, known.length));
   });
 
-  it('is at MIN before the likely distance about every second time', () => {
+  it('is at MIN before the likely distance somewhat oftener than every second time', () => {
+    // of 100 engines 40 have begun to use more, not all of them seen yet, and bottles were forgotten
     const sooner = share(({ truth, oil }) => truth.toMinKm < oil.distanceToMin.road.p50);
-    const width = DEVIATIONS * binomialSd(0.5, known.length);
-    expect(sooner, `${sooner}`).toBeGreaterThan(0.5 - width);
-    expect(sooner, `${sooner}`).toBeLessThan(0.5 + width);
+    const [low, high] = [0.5, 0.6].map((p) => DEVIATIONS * binomialSd(p, known.length));
+    expect(sooner, `${sooner}`).toBeGreaterThan(0.5 - (low as number));
+    expect(sooner, `${sooner}`).toBeLessThan(0.6 + (high as number));
   });
 
   it('calls use risen about as often as it rose, at any probability it says', () => {
