@@ -4,6 +4,7 @@ import { buildTestWorker } from '../support/worker-process.ts';
 import { analysisFinding } from './analysis.ts';
 import { webBuiltAt } from './door.ts';
 import { type Finding, HEAD, rowOf } from './finding.ts';
+import { appendRows, ledgerFinding } from './ledger.ts';
 import { Line } from './line.ts';
 import { overviewFindings } from './overview.ts';
 import { table } from './table.ts';
@@ -36,7 +37,8 @@ export async function bench(): Promise<void> {
     const [first] = lines;
     if (!first) throw new Error('there is no queue to measure');
     findings.push(...(await overviewFindings(first, GARAGES)), await analysisFinding(first));
-    show(findings, lines[0]?.took.empty.length ?? 0, began);
+    findings.push(await ledgerFinding());
+    show(findings, await appendRows(), lines[0]?.took.empty.length ?? 0, began);
   } finally {
     await Promise.allSettled(lines.map((line) => line.close()));
     await cluster.stop();
@@ -76,13 +78,21 @@ function latencies({ backend, took }: Line): Finding[] {
   ];
 }
 
-function show(findings: readonly Finding[], rounds: number, began: number): void {
+function show(
+  findings: readonly Finding[],
+  appends: readonly string[][],
+  rounds: number,
+  began: number,
+): void {
   const besides = new Map<string, string[]>();
   for (const { what, beside } of findings)
     besides.set(beside.what, [...(besides.get(beside.what) ?? []), what]);
   console.log();
   for (const [beside, whats] of besides) console.log(`${whats.join('; ')}:\n  beside ${beside}`);
   console.log(`\n${table([HEAD, ...findings.map(rowOf)])}\n`);
+  console.log(
+    `The oil ledger where an entry is appended; its steps must not grow:\n\n${table(appends)}\n`,
+  );
   const seconds = ((performance.now() - began) / 1000).toFixed(0);
   console.log(`${rounds} rounds on each queue, ${seconds} s in all`);
 }

@@ -5,9 +5,16 @@ import { apiFaults } from './faults/api.ts';
 import { databaseFaults } from './faults/database.ts';
 import { engineFaults } from './faults/engine.ts';
 import { jobsFaults } from './faults/jobs.ts';
+import { ledgerFaults } from './faults/ledger.ts';
 import { runTests } from './run-tests.ts';
 
-const FAULTS: readonly Fault[] = [...engineFaults, ...databaseFaults, ...jobsFaults, ...apiFaults];
+const FAULTS: readonly Fault[] = [
+  ...engineFaults,
+  ...ledgerFaults,
+  ...databaseFaults,
+  ...jobsFaults,
+  ...apiFaults,
+];
 
 /**
  * Plants each fault by itself in a copy of the project and asks whether the test that is named beside it

@@ -81,12 +81,12 @@ function drawn(drive: Drive): { mean: number[]; covariance: number[] } {
 }
 
 describe('driveBy()', () => {
-  it.each<Drive>([
-    { road: 1.5, circuit: 0, runs: 0 },
-    { road: 0, circuit: 0.6, runs: 0 },
-    { road: 0.2, circuit: 0, runs: 12 },
-    { road: 1, circuit: 0.4, runs: 10 },
-  ])('has the mean and the covariances of what is drawn: $road, $circuit, $runs', (drive) => {
+  it.each<[string, Drive]>([
+    ['the road', { road: 1.5, circuit: 0, runs: 0 }],
+    ['a circuit', { road: 0, circuit: 0.6, runs: 0 }],
+    ['a drag strip', { road: 0.2, circuit: 0, runs: 12 }],
+    ['all of them', { road: 1, circuit: 0.4, runs: 10 }],
+  ])('has the mean and the covariances of what is drawn, on %s', (_, drive) => {
     const h = someHypothesis();
     driveBy(h, drive, driveRoom());
     const { mean, covariance } = drawn(drive);

@@ -1,4 +1,5 @@
 export { likeliestStep } from './bank.ts';
+export { resumeLedger } from './checkpoints.ts';
 export { gaussHermite } from './distance-to-min.ts';
 export { type Drive, driveBy, driveRoom } from './drive.ts';
 export { predict, update } from './filter.ts';
