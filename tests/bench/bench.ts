@@ -4,6 +4,7 @@ import { buildTestWorker } from '../support/worker-process.ts';
 import { analysisFinding } from './analysis.ts';
 import { webBuiltAt } from './door.ts';
 import { type Finding, HEAD, rowOf } from './finding.ts';
+import { forecastFindings } from './forecast.ts';
 import { appendRows, ledgerFinding } from './ledger.ts';
 import { Line } from './line.ts';
 import { overviewFindings } from './overview.ts';
@@ -37,7 +38,7 @@ export async function bench(): Promise<void> {
     const [first] = lines;
     if (!first) throw new Error('there is no queue to measure');
     findings.push(...(await overviewFindings(first, GARAGES)), await analysisFinding(first));
-    findings.push(await ledgerFinding());
+    findings.push(...(await forecastFindings()), await ledgerFinding());
     show(findings, await appendRows(), lines[0]?.took.empty.length ?? 0, began);
   } finally {
     await Promise.allSettled(lines.map((line) => line.close()));

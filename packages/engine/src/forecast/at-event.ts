@@ -93,7 +93,7 @@ function amountsAt(
   const before = leftAtLastReading(remaining, reach.fit, service) - remaining;
   const at = (ahead: number) => ({
     mean: roundAmount(accrued + Math.max(0, meanAhead(reach, ahead) - before)),
-    p90: roundAmount(accrued + Math.max(0, amountAt(reach, ahead, EARLY) - before)),
+    p90: roundAmount(accrued + Math.max(0, cautiousAmount(reach, ahead) - before)),
   });
   const eve = at(Math.min(HORIZON_DAYS, Math.max(0, event.startAhead - 1)));
   const end = at(Math.min(HORIZON_DAYS, event.endAhead));
@@ -117,6 +117,15 @@ export function notOnRecordAt(
     feasible: true,
     earliestWorkDate: null,
   };
+}
+
+/** The amount not exceeded nine times in ten; the same for every item that counts the same. */
+function cautiousAmount(reach: Reach, ahead: number): number {
+  const known = reach.cautious.get(ahead);
+  if (known !== undefined) return known;
+  const made = amountAt(reach, ahead, EARLY);
+  reach.cautious.set(ahead, made);
+  return made;
 }
 
 /** The amount that is reached with probability p, by bisection. */

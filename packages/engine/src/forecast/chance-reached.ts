@@ -27,6 +27,8 @@ export type Reach = {
   /** days not stored, cumulated by days ahead */
   activeAhead: Float64Array;
   known: Map<number, Ahead>;
+  /** amounts that are not exceeded nine times in ten, by days ahead, as far as anybody asked */
+  cautious: Map<number, number>;
 };
 
 export function reachOf(
@@ -34,7 +36,7 @@ export function reachOf(
   activeAhead: Float64Array,
   attended: string | null = null,
 ): Reach {
-  return { fit, attended, activeAhead, known: new Map() };
+  return { fit, attended, activeAhead, known: new Map(), cautious: new Map() };
 }
 
 /** Mean and spread of the use from now until a day ahead; the same from a later day on. */
@@ -114,18 +116,17 @@ export function chanceReached(
   const { mean, variance, unplanned, rateSpread2, outcomes } = lookAhead(reach, ahead, after);
   const { occasion, occasionSpread2 } = reach.fit;
   let total = 0;
+  const perOccasion = occasion * occasion * occasionSpread2;
   for (const outcome of outcomes) {
-    const tailOf = (count: number) =>
-      tail(
-        mean + outcome.mean + count * occasion,
-        variance + outcome.variance + count * occasion * occasion * occasionSpread2,
-        amount,
-      );
+    const base = mean + outcome.mean;
+    const spread = variance + outcome.variance;
     total +=
       outcome.weight *
       (unplanned <= NO_OCCASIONS || occasion <= 0
-        ? tailOf(0)
-        : overCounts(unplanned, rateSpread2, tailOf));
+        ? tail(base, spread, amount)
+        : overCounts(unplanned, rateSpread2, (count) =>
+            tail(base + count * occasion, spread + count * perOccasion, amount),
+          ));
   }
   return Math.min(1, Math.max(0, total));
 }

@@ -67,9 +67,23 @@ describe('whichTakePlace()', () => {
   });
 
   it('keeps every subset up to six, and counts by their number beyond', () => {
-    const same = { amount: 1, chance: 0.5 };
-    expect(whichTakePlace(Array.from({ length: 6 }, () => same))).toHaveLength(64);
-    expect(whichTakePlace(Array.from({ length: 7 }, () => same))).toHaveLength(8);
+    const double = (size: number) =>
+      Array.from({ length: size }, (_, at) => ({ amount: 2 ** at, chance: 0.5 }));
+    expect(whichTakePlace(double(6))).toHaveLength(64);
+    expect(whichTakePlace(double(7))).toHaveLength(8);
+  });
+
+  it('takes outcomes that add up to the same together', () => {
+    const same = Array.from({ length: 5 }, () => ({ amount: 4, chance: 0.9 }));
+    const found = whichTakePlace([...same, { amount: 3, chance: 0.5 }]);
+    const plain = everySubset([...same, { amount: 3, chance: 0.5 }]);
+    expect(found).toHaveLength(12);
+    const four = (list: Outcome[]) =>
+      list.filter(({ mean }) => mean === 16).reduce((sum, { weight }) => sum + weight, 0);
+    expect(four(found)).toBeCloseTo(four(plain), 12);
+    // one of 5 and two of 2.5 have the same sum, but not the same spread
+    const apart = whichTakePlace([5, 2.5, 2.5].map((amount) => ({ amount, chance: 0.5 })));
+    expect(apart.filter(({ mean }) => mean === 5)).toHaveLength(2);
   });
 
   it('leaves no doubt about events that are certain, few or many', () => {

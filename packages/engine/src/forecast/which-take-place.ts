@@ -22,7 +22,21 @@ const WEIGHT_MIN = 1e-6;
  */
 export function whichTakePlace(events: readonly PlannedAmount[]): Outcome[] {
   const outcomes = events.length <= SUBSETS_MAX ? bySubset(events) : byNumber(events);
-  return outcomes.filter(({ weight }) => weight >= WEIGHT_MIN);
+  return merged(outcomes.filter(({ weight }) => weight >= WEIGHT_MIN));
+}
+
+/** Events of the same size make outcomes that add up to the same: each such sum is worked out once. */
+function merged(outcomes: readonly Outcome[]): Outcome[] {
+  const bySum = new Map<number, Outcome>();
+  const apart: Outcome[] = [];
+  for (const outcome of outcomes) {
+    const same = bySum.get(outcome.mean);
+    if (same === undefined) bySum.set(outcome.mean, outcome);
+    else if (same.variance === outcome.variance)
+      bySum.set(outcome.mean, { ...same, weight: same.weight + outcome.weight });
+    else apart.push(outcome);
+  }
+  return [...bySum.values(), ...apart];
 }
 
 function bySubset(events: readonly PlannedAmount[]): Outcome[] {
