@@ -4,7 +4,7 @@ import { type DueFilter, sortNamed, stateNamed } from './due-filter.ts';
 
 const SORT_OPTIONS = [
   { value: 'likely', words: 'Likely day' },
-  { value: 'early', words: 'Day it could be as early as' },
+  { value: 'early', words: 'Earliest day' },
   { value: 'car', words: 'Car' },
 ];
 
