@@ -4,7 +4,7 @@ import os from 'node:os';
 import path from 'node:path';
 import type { OverviewPage } from '@quartermark/api/client';
 import { connect, type Db, readSnapshot, withGarage } from '@quartermark/db';
-import { canonicalJson } from '@quartermark/engine';
+import { type Analysis, canonicalJson } from '@quartermark/engine';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { ensureBuilt } from '../../apps/launcher/src/build.ts';
 import { keepSecrets } from '../../apps/launcher/src/secrets.ts';
@@ -64,17 +64,26 @@ function run(file: string, ...args: string[]): string {
   return ended.stdout;
 }
 
+/** Projections to events are not stored: they cost too much to be worked out for cars nobody looks at. */
+function withoutEvents(analysed: Analysis): Analysis {
+  return { ...analysed, items: analysed.items.map(({ atEvent: _, ...item }) => item) };
+}
+
 test('analyse says of each exported demo car, letter for letter, what its stored snapshot says', async () => {
+  let projected = 0;
   expect(demo.cars).toHaveLength(8);
   for (const { carId, name } of demo.cars) {
     const book = path.join(folder, `${carId}.json`);
     run('apps/launcher/src/export.mjs', name, '--out', book, '--as-of', AS_OF);
-    const analysed: unknown = JSON.parse(run('apps/analyse/bin.mjs', book));
+    const analysed: Analysis = JSON.parse(run('apps/analyse/bin.mjs', book));
     const stored = await withGarage(db, { kind: 'job' }, demo.garageId, (tx) =>
       readSnapshot(tx, demo.garageId, carId),
     );
     expect(stored?.asOf).toBe(AS_OF);
     expect(stored?.detail.items.length).toBeGreaterThan(3);
-    expect(canonicalJson(analysed), name).toBe(canonicalJson(stored?.detail));
+    expect(canonicalJson(withoutEvents(analysed)), name).toBe(canonicalJson(stored?.detail));
+    projected += analysed.items.filter(({ atEvent = [] }) => atEvent.length > 0).length;
   }
+  // the export carries planned events, and analyse projects to them
+  expect(projected).toBeGreaterThan(10);
 });

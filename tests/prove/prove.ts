@@ -4,12 +4,14 @@ import type { Fault } from './fault.ts';
 import { apiFaults } from './faults/api.ts';
 import { databaseFaults } from './faults/database.ts';
 import { engineFaults } from './faults/engine.ts';
+import { forecastFaults } from './faults/forecast.ts';
 import { jobsFaults } from './faults/jobs.ts';
 import { ledgerFaults } from './faults/ledger.ts';
 import { runTests } from './run-tests.ts';
 
 const FAULTS: readonly Fault[] = [
   ...engineFaults,
+  ...forecastFaults,
   ...ledgerFaults,
   ...databaseFaults,
   ...jobsFaults,
