@@ -137,17 +137,20 @@ test('launcher says what is wrong with a certificate, and starts nothing', async
   expect(await refused({ TLS_CERT: words, TLS_KEY: files.key })).toContain('holds no certificate');
 });
 
-test('SIGTERM stops the door as well, with a connection kept open', async () => {
+test('SIGTERM stops the door as well, with a request that is never sent to its end', async () => {
   const line = https.request({
     host: '127.0.0.1',
     port: app.port,
-    path: '/health',
+    path: '/api/trpc/entry.record',
+    method: 'POST',
+    headers: { 'content-type': 'application/json', 'content-length': 10 },
     rejectUnauthorized: false,
     agent: new https.Agent({ keepAlive: true }),
   });
   line.on('error', () => {});
-  line.end();
+  await new Promise((sent) => line.write('{', sent));
   const processes = app.processes();
-  const { code, tookMs } = await app.stop('SIGTERM');
-  expect([code, tookMs < 5_000, processes.filter(isAlive)]).toEqual([0, true, []]);
+  // a door that waited for the rest would stand for minutes, and `stop` gives up before
+  const { code } = await app.stop('SIGTERM');
+  expect([code, processes.filter(isAlive)]).toEqual([0, []]);
 });
