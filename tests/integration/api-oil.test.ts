@@ -164,6 +164,16 @@ test('oil.compare shows a line of a form this version cannot read as not worked 
   expect(row).toMatchObject({ line: null, status: null });
 });
 
+test('garage.overview counts a car whose oil cannot wait among those that need a hand', async () => {
+  const needing = async () => (await at.me.garage.overview({ garageId: at.garageId })).needsAHand;
+  const before = await needing();
+  await addCar('Dry', { ...NONE, stop: 'none' });
+  await addCar('Over', { ...NONE, stop: 'over' });
+  await addCar('Not looked at', { ...NONE, stop: 'look' });
+  await addCar('Dry, away', { ...NONE, stop: 'none' }, { status: 'away' });
+  expect(await needing()).toBe(before + 2);
+});
+
 test('oil.past works out the story of a car’s oil on read, and stores nothing', async () => {
   const reading = (on: string, text: string, fraction: number) =>
     at.record(

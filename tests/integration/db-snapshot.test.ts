@@ -30,6 +30,7 @@ const LANE: Lane = {
   next: [],
   odometer: null,
   level: null,
+  oil: null,
   laidUp: null,
   status: 'inUse',
   stop: null,

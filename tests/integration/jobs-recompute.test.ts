@@ -146,6 +146,7 @@ async function writeAhead(db: Db, garageId: string, carId: string, inputVersion:
     next: [],
     odometer: null,
     level: null,
+    oil: null,
     laidUp: null,
     status: 'inUse' as const,
     stop: null,

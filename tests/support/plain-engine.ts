@@ -45,6 +45,7 @@ function countEntries(book: Book, engineVersion: number): Answer {
       next: [],
       odometer: null,
       level: null,
+      oil: null,
       laidUp: null,
       status: 'inUse',
       stop: null,

@@ -6,6 +6,7 @@ const lane: Lane = {
   next: [],
   odometer: null,
   level: null,
+  oil: null,
   laidUp: null,
   status: 'inUse',
   stop: null,

@@ -1,5 +1,11 @@
 import type { OverviewRow } from '@quartermark/api/client';
-import { formatDay, STATUS_WORDS, STOP_WORDS } from '@quartermark/engine/display';
+import {
+  formatDay,
+  isUrgent,
+  OIL_STOP_WORDS,
+  STATUS_WORDS,
+  STOP_WORDS,
+} from '@quartermark/engine/display';
 import type { MarkKind } from '../components/StateMark.tsx';
 
 /** How a car stands as a whole. */
@@ -24,6 +30,9 @@ export function laneState(row: Row): LaneState {
     return { mark: 'laidUp', words: STATUS_WORDS[status], summed: false };
   if (laidUp) return { mark: 'laidUp', words: laidUpWords(laidUp), summed: false };
   if (stop !== null) return { mark: 'overdue', words: STOP_WORDS[stop], summed: false };
+  const oil = lane.oil?.stop ?? null;
+  if (oil !== null && isUrgent(oil))
+    return { mark: 'overdue', words: `Oil ${OIL_STOP_WORDS[oil]}`, summed: false };
   const counts = [
     overdue > 0 ? `${overdue} past the limit` : '',
     dueSoon > 0 ? `${dueSoon} due soon` : '',

@@ -156,7 +156,10 @@ function newsOf({ before, version }: Waiting, view: CarView): string | null {
     return `The figures are not updated: ${view.failure.cause}`;
   if (view.version < version || !view.analysis) return null;
   if (!before?.analysis) return 'The figures count it.';
-  const facts = { unit: view.car.unit, volumeUnit: view.garage.volumeUnit, items: view.items };
+  const { car, garage, items } = view;
+  const { distanceUnit, volumeUnit } = garage;
+  const drySump = car.profile.sump === 'dry';
+  const facts = { unit: car.unit, distanceUnit, volumeUnit, drySump, items };
   const lines = whatChanged(before.analysis, view.analysis, facts);
   if (lines.length === 0) return 'No figure changes by it.';
   const rest = lines.length - MOST_SAID;

@@ -4,6 +4,8 @@ import {
   firstItem,
   formatDay,
   KIND_WORDS,
+  likelyLevelWords,
+  oilStopSentence,
   openSentences,
   stopSentences,
 } from '@quartermark/engine/display';
@@ -31,7 +33,14 @@ export function Home({ chosen, today, several }: HomeProps) {
   const { view } = chosen.car;
   const garage = { ...chosen.garage.garage, today };
   const level = view.analysis?.lastLevel ?? null;
-  const stops = view.analysis ? stopSentences(view.analysis, view.car.unit) : [];
+  const oil = view.analysis?.oil ?? null;
+  const likely =
+    oil === null || oil.status === 'none' ? null : likelyLevelWords(oil, garage.volumeUnit);
+  const oilStop = oil && oilStopSentence(oil);
+  const stops = [
+    ...(view.analysis ? stopSentences(view.analysis, view.car.unit) : []),
+    ...(oilStop ? [oilStop] : []),
+  ];
   const open = view.analysis ? openSentences(view.analysis, view.car.unit) : [];
   const event = eventOf(chosen, today);
   return (
@@ -58,7 +67,7 @@ export function Home({ chosen, today, several }: HomeProps) {
         ))}
         <FirstItem chosen={chosen} today={today} />
         <p>
-          Oil:{' '}
+          Oil: {likely === null ? null : `${likely}. Last on the stick: `}
           {level === null ? (
             noLevel(view.analysis !== null)
           ) : (

@@ -65,12 +65,16 @@ async function sheetOf(
   return { garage, cars: cars.flat(), gear, events: events.map(eventViewOf) };
 }
 
-/** Without the ids of the entries each figure rests on: a phone without signal could not open them. */
+/** Without the ids of the entries each figure rests on, and of what was read oddly: a phone without signal could not open them. */
 function lighter(view: CarView): CarView {
   const { analysis } = view;
   if (analysis === null) return view;
   return {
     ...view,
-    analysis: { ...analysis, items: analysis.items.map((it) => ({ ...it, evidence: [] })) },
+    analysis: {
+      ...analysis,
+      items: analysis.items.map((it) => ({ ...it, evidence: [] })),
+      oil: { ...analysis.oil, doubtful: [], moved: [], offProcedure: [] },
+    },
   };
 }

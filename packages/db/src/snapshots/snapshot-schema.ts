@@ -3,4 +3,4 @@
  * "being recomputed". Raise it together with the engine's version, which is what makes the worker
  * redo what is stored.
  */
-export const SNAPSHOT_SCHEMA = 3;
+export const SNAPSHOT_SCHEMA = 4;

@@ -160,6 +160,7 @@ const row = (name: string, items: ItemResult[], more: Partial<GarageRow> = {}): 
     next: items.map((one) => laneItem(one, undefined)),
     odometer: null,
     level: null,
+    oil: null,
     laidUp: null,
     status: 'inUse',
     stop: null,
@@ -221,12 +222,12 @@ test('garageAnswer() names each stick last read outside the marks, and what to d
     stick('Heron', { fraction: -0.2 }),
   ];
   expect(garageAnswer({ cars: 3, needsAHand: 0, rows })).toBe(
-    'No item on record needs a hand today. Oil last read: Tern over MAX, Wren none on the stick and Heron below MIN. Check it by the manual’s procedure before the next start.',
+    'No item on record needs a hand today. Oil: Tern over MAX, Wren none on the stick and Heron below MIN. Look at it by the manual’s procedure before the next start.',
   );
   expect(
     garageAnswer({ cars: 2, needsAHand: 1, rows: [row('Lark', [oil]), rows[0] as GarageRow] }),
   ).toBe(
-    'One car needs a hand today: Lark (engine oil: overdue). Oil last read: Tern over MAX. Check it by the manual’s procedure before the next start.',
+    'One car needs a hand today: Lark (engine oil: overdue). Oil: Tern over MAX. Look at it by the manual’s procedure before the next start.',
   );
 });
 

@@ -5,6 +5,7 @@ import { laneItemWords } from './item-words.ts';
 import type { Lane } from './lane.ts';
 import { levelWords, outsideTheMarks } from './level-words.ts';
 import { STATUS_WORDS, STOP_WORDS } from './matter-words.ts';
+import { isUrgent, OIL_STOP_WORDS } from './oil-stop-sentence.ts';
 
 /** What the first line of the garage needs of each car; an overview row has it all. */
 export type GarageRow = {
@@ -19,13 +20,17 @@ export type GarageRow = {
   notOnRecord: number;
 };
 
-/** Something has run out or soon will, or forbids driving, and the car is here, in one piece and in use. */
+/** Something has run out or soon will, its oil cannot wait, or driving it is forbidden; and it is here and in use. */
 export function needsAHand(
   row: Pick<GarageRow, 'lane' | 'laidUp' | 'overdue' | 'dueSoon'>,
 ): boolean {
   if (row.laidUp || statusOf(row) !== 'inUse') return false;
-  return row.overdue + row.dueSoon > 0 || (row.lane?.stop ?? null) !== null;
+  return (
+    row.overdue + row.dueSoon > 0 || (row.lane?.stop ?? null) !== null || isUrgent(oilStop(row))
+  );
 }
+
+const oilStop = ({ lane }: Pick<GarageRow, 'lane'>) => lane?.oil?.stop ?? null;
 
 function statusOf({ lane }: Pick<GarageRow, 'lane'>): CarStatus {
   return lane?.status ?? 'inUse';
@@ -34,6 +39,7 @@ function statusOf({ lane }: Pick<GarageRow, 'lane'>): CarStatus {
 function reason(row: GarageRow): string {
   const stop = row.lane?.stop ?? null;
   if (stop !== null) return `${row.name} (${STOP_WORDS[stop].toLowerCase()})`;
+  if (isUrgent(oilStop(row))) return `${row.name} (oil)`;
   const item = row.lane?.next[0];
   if (item === undefined) return row.name;
   const { word } = laneItemWords(item, row);
@@ -81,15 +87,20 @@ function needing(garage: { needsAHand: number; rows: readonly GarageRow[] }): st
 }
 
 function stickSentences(rows: readonly GarageRow[]): string[] {
-  const read = rows.flatMap(({ name, lane }) =>
-    lane?.level && lane.status !== 'sold' && outsideTheMarks(lane.level)
-      ? [`${name} ${levelWords(lane.level)}`]
-      : [],
-  );
-  if (read.length === 0) return [];
-  return [
-    `Oil last read: ${listWords(read)}. Check it by the manual’s procedure before the next start.`,
-  ];
+  const told = rows.flatMap((row) => {
+    const words = statusOf(row) === 'sold' ? null : oilWords(row);
+    return words === null ? [] : [`${row.name} ${words}`];
+  });
+  if (told.length === 0) return [];
+  return [`Oil: ${listWords(told)}. Look at it by the manual’s procedure before the next start.`];
+}
+
+/** What its oil asks for: by the ledger, or by the last reading where that lay outside the marks. */
+function oilWords(row: GarageRow): string | null {
+  const stop = oilStop(row);
+  if (stop !== null) return OIL_STOP_WORDS[stop];
+  const level = row.lane?.level ?? null;
+  return level !== null && outsideTheMarks(level) ? levelWords(level) : null;
 }
 
 function nothingToDo(rows: readonly GarageRow[], other: boolean): string {

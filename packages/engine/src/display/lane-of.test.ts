@@ -232,6 +232,7 @@ test('laneOf() carries odometer, level and lay-up without what a list does not s
     next: [],
     odometer: { readingKm: 5, on: '2026-05-02' },
     level: { fraction: 0.5, mark: null, on: '2026-05-02', addedSinceL: 1, changedSince: false },
+    oil: null,
     laidUp: { since: '2025-11-01', until: null },
     status: 'laidUp',
     stop: null,

@@ -1,9 +1,12 @@
 import type { Book } from '../log/book.ts';
 import { stopOf } from '../matters/index.ts';
+import type { CarOil } from '../oil/oil-answer.ts';
 import type { Analysis } from '../wear/result.ts';
-import type { Lane, LaneItem } from './lane.ts';
+import type { Lane, LaneItem, LaneOil } from './lane.ts';
 import { laneItem } from './lane-item.ts';
+import { levelFractions } from './likely-level-words.ts';
 import { needsALook } from './needs-a-look.ts';
+import { oilStopOf } from './oil-stop-sentence.ts';
 import { itemUrgency } from './urgency-of.ts';
 
 /** The most a lane may take as JSON, in UTF-8 bytes. */
@@ -29,6 +32,16 @@ function urgent(book: Book, analysis: Analysis): LaneItem[] {
     .map(({ result }) => laneItem(result, byId.get(result.id)));
 }
 
+/** The level in hundredths of the span: finer than anybody sees, and short. */
+function laneOil(oil: CarOil): LaneOil | null {
+  const stop = oilStopOf(oil);
+  if (oil.status === 'none') return stop === null ? null : { level: null, rough: true, stop };
+  const of = (fraction: number) => Math.round(fraction * 100) / 100;
+  const { low, likely, high } = levelFractions(oil);
+  const level = { low: of(low), likely: of(likely), high: of(high) };
+  return { level, rough: oil.status === 'weak', stop };
+}
+
 /**
  * What the overview shows of a car, small enough that a list of hundreds stays quick: names are cut
  * to 60 characters, shorter where that does not fit, and items left off the end before the lane grows
@@ -39,6 +52,7 @@ function urgent(book: Book, analysis: Analysis): LaneItem[] {
 export function laneOf(book: Book, analysis: Analysis): Lane {
   const { odometer, lastLevel: level, laidUp, status, matters } = analysis;
   const rest = {
+    oil: laneOil(analysis.oil),
     odometer: odometer && { readingKm: odometer.readingKm, on: odometer.on },
     level: level && {
       fraction: level.fraction,

@@ -1,5 +1,6 @@
 import type { CarStatus, Stop } from '../matters/result.ts';
 import type { ItemState, ReasonCode, Trigger } from '../wear/result.ts';
+import type { OilStop } from './oil-stop-sentence.ts';
 
 /** What the overview shows of a car: at most 1 KB as JSON, so names are cut to 60 characters. */
 export type Lane = {
@@ -13,6 +14,8 @@ export type Lane = {
     addedSinceL: number;
     changedSince: boolean;
   } | null;
+  /** what the ledger says; null where it says nothing */
+  oil: LaneOil | null;
   laidUp: { since: string; until: string | null } | null;
   status: CarStatus;
   /** the worst of what forbids driving it; null = nothing on record does */
@@ -21,6 +24,14 @@ export type Lane = {
   open: number;
   /** entries that need a look (odd readings and the like) */
   flags: number;
+};
+
+export type LaneOil = {
+  /** likely level, fraction of the way from MIN to MAX, in two decimals; null: too few readings yet */
+  level: { low: number; likely: number; high: number } | null;
+  /** it is known roughly, so far */
+  rough: boolean;
+  stop: OilStop | null;
 };
 
 export type LaneItem = {

@@ -75,6 +75,15 @@ export function levelFractions({ level, spanL }: Pick<CarOil, 'level' | 'spanL'>
 }
 
 /**
+ * The likely level of an overview, without litres: its span is not at hand.
+ *
+ * @example laneLevelWords({ low: 0.2, likely: 0.44, high: 0.71 }) // "likely a little under half, between a quarter and three quarters"
+ */
+export function laneLevelWords(level: { low: number; likely: number; high: number }): string {
+  return `likely ${likelyStop(level.likely)}, ${levelBandWords(level.low, level.high)}`;
+}
+
+/**
  * The likely level in a sentence without its stop. Not for `status` none: see `tooFewSentence()`.
  *
  * @example likelyLevelWords(oil, 'l')

@@ -45,6 +45,8 @@ const ask = (lines: readonly Line[], more: More = {}) => analyseBook(carBook(lin
 const facts = (items: readonly (ItemDraft & { id: string })[] = []) => ({
   unit: 'km' as const,
   volumeUnit: 'l' as const,
+  distanceUnit: 'km' as const,
+  drySump: false,
   items: items.map(({ id, name, limits }) => ({ id, item: { name, limits } })),
 });
 const said = (lines: readonly Line[], more: More = {}) =>

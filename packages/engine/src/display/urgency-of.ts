@@ -2,6 +2,7 @@ import { parseDay } from '../calendar/day-number.ts';
 import { stopOf } from '../matters/index.ts';
 import { type Analysis, type ItemResult, isAmountLimit } from '../wear/result.ts';
 import { isOver, limitsInForce } from './limit-to-speak-of.ts';
+import { isUrgent, oilStopOf } from './oil-stop-sentence.ts';
 
 const BAND = 1_000_000;
 const WITHIN = BAND - 1;
@@ -9,9 +10,12 @@ const WITHIN = BAND - 1;
 const WAITING = 100 * BAND;
 const SOLD = 200 * BAND;
 /** What forbids driving comes before whatever has run out; these two wherever the car stands. */
-const FORBIDDEN = { doNotDrive: -30 * BAND, incident: -20 * BAND } as const;
+const FORBIDDEN = { doNotDrive: -40 * BAND, incident: -30 * BAND } as const;
 /** Wheels and wake-up steps of a car in use. */
-const STOPPED = -10 * BAND;
+const STOPPED = -20 * BAND;
+
+/** Oil that is low, gone or too much, of a car in use: it may cost the engine. */
+const OIL_STOPPED = -10 * BAND;
 
 /** 0..1 for 0 and up, so that every amount finds a place inside its band. */
 function squash(value: number): number {
@@ -90,9 +94,9 @@ function inLimits(item: ItemResult): number {
 /**
  * How urgent a car is: that of its most urgent item, a car without items last of its kind. Before all
  * come do-not-drive findings and incidents nobody looked into, wherever the car stands; then what else
- * forbids driving a car in use. Cars laid up, in pieces or away come after those in use, sold ones last.
+ * forbids driving a car in use, then oil that cannot wait. Cars laid up, in pieces or away come after those in use, sold ones last.
  *
- * @returns an integer from about -30 to 206 million, smaller is more urgent
+ * @returns an integer from about -40 to 206 million, smaller is more urgent
  */
 export function urgencyOf(analysis: Analysis): number {
   const most = Math.min(place(5, 0), ...analysis.items.map(itemUrgency));
@@ -101,5 +105,6 @@ export function urgencyOf(analysis: Analysis): number {
   const stop = stopOf(status, matters);
   if (stop === 'doNotDrive' || stop === 'incident') return FORBIDDEN[stop] + most;
   if (status !== 'inUse') return WAITING + most;
-  return stop === null ? most : STOPPED + most;
+  if (stop !== null) return STOPPED + most;
+  return isUrgent(oilStopOf(analysis.oil)) ? OIL_STOPPED + most : most;
 }

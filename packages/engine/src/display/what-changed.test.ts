@@ -59,6 +59,8 @@ const item = (state: ItemResult['state'], limits: LimitResult[], more = {}): Ite
 const facts = {
   unit: 'mi',
   volumeUnit: 'usQt',
+  distanceUnit: 'mi',
+  drySump: false,
   items: [
     {
       id: 'brake',

@@ -1,5 +1,5 @@
 import { daysBetween } from '../calendar/add.ts';
-import type { VolumeUnit } from '../log/units.ts';
+import type { DistanceUnit, VolumeUnit } from '../log/units.ts';
 import {
   type AmountLimitResult,
   type Analysis,
@@ -18,13 +18,18 @@ import { laneItem } from './lane-item.ts';
 import { levelWords } from './level-words.ts';
 import { limitsInForce } from './limit-to-speak-of.ts';
 import { matterChanges } from './matter-changes.ts';
+import { oilChanges } from './oil-changes.ts';
 import { itemUrgency } from './urgency-of.ts';
 
-type Facts = CarFacts & { volumeUnit: VolumeUnit };
+type Facts = CarFacts & {
+  volumeUnit: VolumeUnit;
+  distanceUnit: DistanceUnit;
+  drySump: boolean;
+};
 
 /**
  * What became different between two analyses of one car, one short sentence each: what stands open,
- * then the items, most urgent first, then the readings, then what was found odd. Empty where nothing a person reads differs.
+ * then the oil, then the items, most urgent first, then the readings, then what was found odd. Empty where nothing a person reads differs.
  *
  * @param before the analysis as it was shown
  * @param after the newer one
@@ -49,9 +54,14 @@ export function whatChanged(before: Analysis, after: Analysis, facts: Facts): st
       if (!was) return newItem(now, item, on.after);
       return itemChange({ was, now, item, on });
     });
-  const readings = [odometerChange(before, after, facts), levelChange(before, after, facts)];
+  const oil = oilChanges(before, after, facts);
+  const readings = [
+    odometerChange(before, after, facts),
+    // where the likely level is told, the reading it counts says nothing more
+    oil.length > 0 && after.oil.status !== 'none' ? null : levelChange(before, after, facts),
+  ];
   const matters = matterChanges(before, after, facts.unit);
-  return [...matters, ...items, ...readings, ...newFlags(before, after)].filter(
+  return [...matters, ...oil, ...items, ...readings, ...newFlags(before, after)].filter(
     (line) => line !== null,
   );
 }

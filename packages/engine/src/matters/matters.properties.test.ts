@@ -44,7 +44,8 @@ describe('analyseBook() on logs of any kind', () => {
           (all: number[]) => all.every(Number.isFinite),
         );
         const items = book.items.map(({ id, ...item }) => ({ id, item }));
-        const facts = { unit: 'km' as const, volumeUnit: 'l' as const, items };
+        const units = { unit: 'km', distanceUnit: 'km', volumeUnit: 'l' } as const;
+        const facts = { ...units, drySump: false, items };
         const nothing = analyseBook(carBook([], more));
         const said = [...carSentences(analysis, facts), ...whatChanged(nothing, analysis, facts)];
         expect(said.join(' ')).not.toMatch(/NaN|null|undefined|Infinity/);
