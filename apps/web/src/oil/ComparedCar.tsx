@@ -81,9 +81,8 @@ type BarProps = {
   hard: boolean;
 };
 
-const WIDTH = 300;
-const PAD = 6;
-const x = (share: number) => PAD + share * (WIDTH - 2 * PAD);
+/** In from each end, so that a dot on zero is whole. */
+const x = (share: number) => `${2 + share * 96}%`;
 
 /** A dot with its interval; a year ago as a hollow dot on a thinner line beneath; the limit as a tall mark. */
 function Bar({ what, figure, interval, ago, limit, hard }: BarProps) {
@@ -92,25 +91,28 @@ function Bar({ what, figure, interval, ago, limit, hard }: BarProps) {
       <p>
         {what} <span className={styles.figure}>{figure}</span>
       </p>
-      <svg
-        className={styles.drawing}
-        viewBox={`0 0 ${WIDTH} 30`}
-        preserveAspectRatio="none"
-        aria-hidden="true"
-        focusable="false"
-      >
-        <path className={styles.rule} d={`M${x(0)} 29H${x(1)}`} />
-        {limit === null ? null : <path className={styles.limit} d={`M${x(limit)} 0v29`} />}
-        <path
+      <svg className={styles.drawing} aria-hidden="true" focusable="false">
+        <line className={styles.rule} x1={x(0)} x2={x(1)} y1="29" y2="29" />
+        {limit === null ? null : (
+          <line className={styles.limit} x1={x(limit)} x2={x(limit)} y1="0" y2="29" />
+        )}
+        <line
           className={hard ? styles.hard : styles.line}
-          d={`M${x(interval.from)} 9H${x(interval.to)}`}
+          x1={x(interval.from)}
+          x2={x(interval.to)}
+          y1="9"
+          y2="9"
         />
-        {interval.cut ? <path className={styles.line} d={`M${x(1)} 9l-6 -4m6 4l-6 4`} /> : null}
-        <circle className={styles.dot} cx={x(interval.at)} cy="9" r="4.5" />
+        {interval.cut ? (
+          <svg x={x(1)} y="0" overflow="visible" aria-hidden="true" focusable="false">
+            <path className={styles.line} d="M0 9l-6 -4m6 4l-6 4" />
+          </svg>
+        ) : null}
+        <circle className={styles.dot} cx={x(interval.at)} cy="9" r="5" />
         {ago === null ? null : (
           <>
-            <path className={styles.thin} d={`M${x(ago.from)} 21H${x(ago.to)}`} />
-            <circle className={styles.hollow} cx={x(ago.at)} cy="21" r="3.5" />
+            <line className={styles.thin} x1={x(ago.from)} x2={x(ago.to)} y1="21" y2="21" />
+            <circle className={styles.hollow} cx={x(ago.at)} cy="21" r="4" />
           </>
         )}
       </svg>

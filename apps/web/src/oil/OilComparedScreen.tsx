@@ -50,7 +50,8 @@ export function OilComparedScreen({ garageId }: { garageId: string }) {
           <p className={styles.key}>
             A dot is the likely use, eight times in ten it lies on its line; broken where it is hard
             use (circuit, autocross). A hollow dot is a year ago. A tall mark is your own limit on
-            the road. A car counts as worse where that is so nine times in ten.
+            the road. A car counts as worse where that is so nine times in ten, as likely worse
+            three times in four.
           </p>
           <ComparedTable rows={rows} garage={garage} />
         </>

@@ -47,6 +47,8 @@ function bandStop(fraction: number): string {
   return nearest(fraction).name;
 }
 
+const outside = (stop: string) => stop === 'below MIN' || stop === 'over MAX';
+
 /**
  * The band in which the level lies eight times in ten, between two stops.
  *
@@ -54,8 +56,10 @@ function bandStop(fraction: number): string {
  */
 export function levelBandWords(low: number, high: number): string {
   const [from, to] = [bandStop(low), bandStop(high)];
-  if (from !== to) return `between ${from} and ${to}`;
-  return from === 'below MIN' || from === 'over MAX' ? from : `close to ${from}`;
+  if (from === to) return outside(from) ? from : `close to ${from}`;
+  if (from === 'below MIN' && to === 'MIN') return 'at MIN or below';
+  if (from === 'MAX' && to === 'over MAX') return 'at MAX or over';
+  return outside(from) || outside(to) ? `from ${from} to ${to}` : `between ${from} and ${to}`;
 }
 
 /** Litres from MAX in words. @example fromMaxWords(-0.41, 'l') // "0.4 L below MAX" */

@@ -123,9 +123,22 @@ describe('comparedAnswer()', () => {
     );
   });
 
+  it('says where it is only likely, after those where it is sure', () => {
+    const change = { low: 0.9, likely: 1.4, high: 2.18 };
+    const likely = { ...worse, change };
+    expect(oilChangeOf(likely)).toBe('likelyMore');
+    expect(oilChangeOf({ ...worse, change: { low: 0.9, likely: 1.2, high: 1.6 } })).toBe('same');
+    expect(answer(row('Wren', likely))).toMatch(
+      /^Likely worse than in June 2025, not yet surely: Wren, /,
+    );
+    expect(answer(row('Tern', worse), row('Wren', likely))).toMatch(
+      /^Got worse since June 2025: Tern, .* now\. Likely too, not yet surely: Wren, .* now\.$/,
+    );
+  });
+
   it('says that none did, and where there is nothing to compare with', () => {
     expect(answer(row('Wren', steady), row('Lark', better))).toMatch(
-      /^No car clearly uses more oil than in June 2025\./,
+      /^No car uses more oil than in June 2025, as far as can be told\.$/,
     );
     expect(answer(row('Wren', { ...steady, ago: null, change: null }))).toBe(
       'No car has a rate from a year ago to compare with yet.',

@@ -6,15 +6,26 @@ import { type OilUnits, perWords, rateFigure } from './oil-rate-words.ts';
 /** What the comparison needs of each car. */
 export type ComparedRow = { name: string; line: OilLine | null };
 
-/** `more`, `less`: nine times in ten it is so. `same`: cannot be told apart. */
-export type OilChange = 'more' | 'less' | 'same' | 'unknown';
+/**
+ * `more`, `less`: nine times in ten it is so. `likelyMore`: three times in four, and by a quarter or more.
+ * `same`: cannot be told apart.
+ */
+export type OilChange = 'more' | 'likelyMore' | 'less' | 'same' | 'unknown';
+
+/** Standard deviations above which three of four of a Gaussian lie, and nine of ten. */
+const IN_FOUR = 0.6744897501960817;
+const IN_TEN = 1.2815515655446004;
+const WORTH_TELLING = 1.25;
 
 /** How a car's use on the road stands against a year before. */
 export function oilChangeOf(line: OilLine | null): OilChange {
   const change = line?.change ?? null;
   if (change === null) return 'unknown';
   if (change.low > 1) return 'more';
-  return change.high < 1 ? 'less' : 'same';
+  if (change.high < 1) return 'less';
+  const sd = (Math.log(change.high) - Math.log(change.low)) / (2 * IN_TEN);
+  const likely = change.likely >= WORTH_TELLING && Math.log(change.likely) > IN_FOUR * sd;
+  return likely ? 'likelyMore' : 'same';
 }
 
 /**
@@ -31,6 +42,8 @@ export function changeWords(line: OilLine | null, units: OilUnits): string {
   switch (oilChangeOf(line)) {
     case 'more':
       return `uses more than a year ago: ${rates}`;
+    case 'likelyMore':
+      return `likely uses more than a year ago: ${rates}`;
     case 'less':
       return `uses less than a year ago: ${rates}`;
     case 'same':
@@ -54,23 +67,25 @@ function sinceMonth(rows: readonly ComparedRow[]): string {
  */
 export function comparedAnswer(rows: readonly ComparedRow[], units: OilUnits): string {
   if (rows.length === 0) return 'No car to compare.';
-  const worse = rows.filter(({ line }) => oilChangeOf(line) === 'more');
-  if (worse.length > 0)
-    return `Got worse since ${sinceMonth(worse)}: ${listWords(
-      worse.map((row) => thenAndNow(row, units)),
+  const of = (change: OilChange) => rows.filter(({ line }) => oilChangeOf(line) === change);
+  const [worse, likely] = [of('more'), of('likelyMore')];
+  const list = (some: readonly ComparedRow[]) =>
+    listWords(
+      some.map((row) => thenAndNow(row, units)),
       4,
-    )}.`;
-  const compared = rows.filter(({ line }) => oilChangeOf(line) !== 'unknown');
-  const [first] = compared;
-  if (first === undefined) {
-    const known = rows.some(({ line }) => line?.road);
-    return known
-      ? 'No car has a rate from a year ago to compare with yet.'
-      : 'Too few readings yet to compare any car.';
+    );
+  if (worse.length > 0) {
+    const too = likely.length === 0 ? '' : ` Likely too, not yet surely: ${list(likely)}.`;
+    return `Got worse since ${sinceMonth(worse)}: ${list(worse)}.${too}`;
   }
-  const most =
-    (first.line?.change?.likely ?? 0) > 1.05 ? ` Closest to it: ${thenAndNow(first, units)}.` : '';
-  return `No car clearly uses more oil than in ${sinceMonth(compared)}.${most}`;
+  if (likely.length > 0)
+    return `Likely worse than in ${sinceMonth(likely)}, not yet surely: ${list(likely)}.`;
+  const compared = rows.filter(({ line }) => oilChangeOf(line) !== 'unknown');
+  if (compared.length > 0)
+    return `No car uses more oil than in ${sinceMonth(compared)}, as far as can be told.`;
+  return rows.some(({ line }) => line?.road)
+    ? 'No car has a rate from a year ago to compare with yet.'
+    : 'Too few readings yet to compare any car.';
 }
 
 function thenAndNow({ name, line }: ComparedRow, units: OilUnits): string {

@@ -92,7 +92,9 @@ test.each([
 test.each([
   [0.2, 0.71, 'between a quarter and three quarters'],
   [0.45, 0.55, 'close to half'],
-  [-0.4, 0.1, 'between below MIN and MIN'],
+  [-0.4, 0.1, 'at MIN or below'],
+  [0.95, 1.3, 'at MAX or over'],
+  [0.7, 1.3, 'from three quarters to over MAX'],
 ])('levelBandWords() between %s and %s', (low, high, words) => {
   expect(levelBandWords(low, high)).toBe(words);
 });
