@@ -70,6 +70,9 @@ export function OilScreen(where: OilWhere) {
         <ButtonLink href={`/g/${where.garageId}/oil` as Route} look="quiet">
           Compare the cars
         </ButtonLink>
+        <ButtonLink href={`${own}/oil/stick` as Route} look="quiet">
+          Learn the stick
+        </ButtonLink>
       </nav>
       <OilNotices view={view} />
       {oil ? <Now view={view} oil={oil} /> : null}

@@ -35,6 +35,7 @@ export * from './oil-stop-sentence.ts';
 export * from './oil-story-words.ts';
 export * from './order-words.ts';
 export * from './outlook-words.ts';
+export { formatRough } from './rough-number.ts';
 export * from './said-answer.ts';
 export * from './said-words.ts';
 export { openSentences, stopSentences } from './stop-sentences.ts';

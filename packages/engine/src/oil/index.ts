@@ -17,6 +17,7 @@ export {
   STRIP,
   USUAL_PRIORS,
 } from './hypothesis.ts';
+export { type AroundABottle, type LearntSpan, learnSpan } from './learn-span.ts';
 export { normalCdf } from './normal.ts';
 export {
   answerOil,
