@@ -39,6 +39,12 @@ async function openAllWhys(page: Page): Promise<void> {
     await closed.first().click();
 }
 
+/** Opens the "Why" of a car's oil. */
+async function openOilsWhy(page: Page): Promise<void> {
+  for (const why of await page.getByRole('button', { name: /^Why/, expanded: false }).all())
+    await why.click();
+}
+
 /** Opens the table behind the season board, where there is room for the board. */
 async function openTheTable(page: Page): Promise<void> {
   const table = page.locator('summary').filter({ hasText: 'As a table' });
@@ -67,6 +73,9 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'car, with entries to mend', path: demoCar(4), unfold: openAllWhys },
   { name: 'car, laid up', path: demoCar(5) },
   { name: 'car, bought without papers', path: demoCar(6) },
+  { name: 'oil of a car', path: `${demoCar(1)}/oil`, unfold: openOilsWhy },
+  { name: 'learn the stick', path: `${demoCar(1)}/oil/stick` },
+  { name: 'oil compared', path: 'oil' },
   { name: 'what if', path: `${demoCar(1)}/what-if` },
   {
     name: 'what if, answered',
