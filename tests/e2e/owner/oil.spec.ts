@@ -95,6 +95,27 @@ test('a dry sump read cold is listed and flagged, not averaged', async ({ page, 
   ).toBeVisible();
 });
 
+test('an oil that is not what the car asks for is said while it is written, and saved all the same', async ({
+  page,
+  garage,
+}) => {
+  const carId = randomUUID();
+  const car = { name: 'Ardvane Cold', unit: 'km', profile: { oilGrade: '10W-60' } };
+  await garage.api.mutate('car.add', garage.command({ carId, car }));
+  const asking = new OwnGarage(garage.api, garage.garageId, carId, car.name);
+  await page.goto(asking.record('oilTopUp'));
+  await page.getByRole('radio', { name: '0.5 L', exact: true }).click();
+  await page.locator('summary').filter({ hasText: 'Which oil' }).click();
+  await page.getByLabel('Grade').fill('10W-60');
+  await expect(page.getByText('Not the oil this car asks for?')).toBeHidden();
+  await page.getByLabel('Grade').fill('5W-40');
+  // SAE J300: a 40 lies between 12.5 and 16.3 mm2/s at 100 degrees, a 60 between 21.9 and 26.1
+  await expect(page.getByText('5W-40 is thinner when hot', { exact: false })).toBeVisible();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  const [written] = await asking.logOf(1);
+  expect(written?.entry).toMatchObject({ kind: 'oilTopUp', grade: '5W-40' });
+});
+
 test('Oil compared says first which car got worse since last year', async ({ page, garage }) => {
   const other = await garage.another('Steady Finch');
   // a look each fortnight, 700 km apart; one uses as it did, the other thrice as much since winter

@@ -13,6 +13,7 @@ import type { About } from './about.ts';
 import { questionOf } from './asked.ts';
 import { HowRead } from './kinds/oil-check/OilCheckParts.tsx';
 import { NotSaved } from './NotSaved.tsx';
+import { OilFit } from './OilFit.tsx';
 import { OwnParts } from './OwnParts.tsx';
 import { PhotoField } from './PhotoField.tsx';
 import { readRecord, type Writes } from './read-record.ts';
@@ -123,6 +124,9 @@ export function EntryForm(props: EntryFormProps) {
         <SameAsLast {...{ form, kind, last, start, about, writes }} />
       ) : null}
       <OwnParts {...rows} kind={kind} about={about} last={last} base={base} />
+      {kind === 'oilTopUp' || kind === 'oilChange' ? (
+        <OilFit form={form} of={kind} profile={about.profile} />
+      ) : null}
       {kind === 'oilCheck' ? <HowRead {...rows} /> : null}
       {hasPhotos(kind) || initial.photos.length > 0 ? (
         <PhotoField {...rows} garageId={about.garage.id} draft={draft} photos={photos} />
