@@ -1,9 +1,8 @@
 import { z } from 'zod';
 import { civilDate, recordId, shortText } from './common.ts';
+import { EVENT_SORTS, type EventSort } from './event-sort.ts';
 import { distance } from './quantity.ts';
-
-export const EVENT_SORTS = ['meet', 'roadTrip', 'circuit', 'dragStrip', 'autocross'] as const;
-export type EventSort = (typeof EVENT_SORTS)[number];
+import { requirements } from './requirements.ts';
 
 const many = (name: string, max: number) =>
   z
@@ -53,6 +52,20 @@ export const eventInput = z
       .min(0, 'attend: must not be negative')
       .max(1, 'attend: at most 1, which is certain')
       .default(ATTEND_USUAL),
+    /** who drives which car; people are those of the garage */
+    crew: z
+      .array(z.strictObject({ car: recordId, people: z.array(recordId).min(1).max(20) }))
+      .max(100)
+      .optional(),
+    /** the way there: one way, and the cars that go on a trailer; others are driven */
+    travel: z
+      .strictObject({
+        distance: distance.optional(),
+        trailered: z.array(recordId).max(100).default([]),
+      })
+      .optional(),
+    /** for this event alone; absent: the garage's for its sort, else the usual ones */
+    requirements: requirements.optional(),
   })
   .refine(({ start, end }) => end === undefined || end >= start, {
     path: ['end'],

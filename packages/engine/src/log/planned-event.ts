@@ -1,6 +1,7 @@
 import { daysBetween } from '../calendar/add.ts';
 import type { PlannedEvent } from './book.ts';
-import type { EventInput, EventSort, EventUse } from './event.ts';
+import type { EventInput, EventUse } from './event.ts';
+import type { EventSort } from './event-sort.ts';
 import type { UseClass } from './item.ts';
 import { type Distance, distanceKm } from './quantity.ts';
 

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { type PlannedEvent, plannedEvent } from '../log/book.ts';
 import { civilDate } from '../log/common.ts';
-import { EVENT_SORTS, eventInput, eventUse } from '../log/event.ts';
+import { eventInput, eventUse } from '../log/event.ts';
+import { EVENT_SORTS } from '../log/event-sort.ts';
 import { plannedEventOf } from '../log/planned-event.ts';
 
 const line = z.strictObject({

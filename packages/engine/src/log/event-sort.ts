@@ -1,0 +1,2 @@
+export const EVENT_SORTS = ['meet', 'roadTrip', 'circuit', 'dragStrip', 'autocross'] as const;
+export type EventSort = (typeof EVENT_SORTS)[number];
