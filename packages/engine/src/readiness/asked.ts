@@ -1,6 +1,7 @@
 import type { GearAnalysis } from '../gear/result.ts';
 import type { Book } from '../log/book.ts';
 import type { EventInput } from '../log/event.ts';
+import type { EventSort } from '../log/event-sort.ts';
 import type { Gear } from '../log/gear.ts';
 import type { Item } from '../log/item.ts';
 import type { BookOrder } from '../log/order.ts';
@@ -19,6 +20,7 @@ export type Piece = {
 export type PastEvent = {
   id: string;
   name: string;
+  sort: EventSort;
   start: string;
   end: string;
   /** use on those days is in the car's log, or somebody said that it did not go */

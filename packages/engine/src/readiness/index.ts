@@ -6,4 +6,8 @@ export type {
   Piece,
   SaidIn,
 } from './asked.ts';
+export { carReadiness } from './assess.ts';
 export * from './result.ts';
+export { usualRequirements } from './usual-requirements.ts';
+export { verdictOf } from './verdict.ts';
+export { workList } from './work-list.ts';
