@@ -1,7 +1,8 @@
-import type { ItemMark } from '@quartermark/engine/display';
+import type { ItemMark, ReadyMark } from '@quartermark/engine/display';
+import { ReadyDrawing } from './ReadyDrawing.tsx';
 import styles from './StateMark.module.css';
 
-export type MarkKind = ItemMark | 'laidUp';
+export type MarkKind = ItemMark | ReadyMark | 'laidUp';
 
 const LIMIT = 'M19 1v14';
 const COVERS = 'M2 2.5h22M2 13.5h22';
@@ -11,7 +12,7 @@ const bar = (width: number) => ({ x: 2, y: 4.5, width, height: 7 });
 /**
  * A short rule that runs towards a limit line: past it, close to it, well before it; with an open end
  * where the rest is not known, dashed where nothing is; between two covers while the car is laid up.
- * It reads without colour.
+ * Readiness has a drawing of its own. It reads without colour.
  */
 export function StateMark({ kind }: { kind: MarkKind }) {
   return (
@@ -74,6 +75,11 @@ function Drawing({ kind }: { kind: MarkKind }) {
           <rect {...bar(22)} y={5.5} height={5} />
         </>
       );
+    case 'ready':
+    case 'afterWork':
+    case 'notReady':
+    case 'readyUnknown':
+      return <ReadyDrawing kind={kind} />;
     case 'laidUp':
       return <path className={styles.limit} d={COVERS} />;
   }
