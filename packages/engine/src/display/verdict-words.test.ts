@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { nearDay, needStatusWords, spokenDay, verdictWords } from './verdict-words.ts';
+import { nearDay, needStatusWords, spokenDay, readyWords } from './verdict-words.ts';
 
 const monday = { asOf: '2026-06-08' };
 
@@ -20,14 +20,14 @@ test('spokenDay() names the day of the week within a week, and a date beyond', (
   expect(spokenDay('2026-06-07', monday)).toBe('Sun 7 June');
 });
 
-describe('verdictWords()', () => {
+describe('readyWords()', () => {
   test.each([
     [{ word: 'ready', by: null }, 'ready', 'Ready, by the log'],
     [{ word: 'canBeReady', by: '2026-06-11' }, 'afterWork', 'Can be ready by Thu 11'],
     [{ word: 'notInTime', by: null }, 'notReady', 'Not in time'],
     [{ word: 'notOnRecord', by: null }, 'readyUnknown', 'Not on record'],
-  ] as const)('verdictWords() of %j', (verdict, mark, word) => {
-    expect(verdictWords(verdict, monday)).toEqual({ mark, word });
+  ] as const)('readyWords() of %j', (verdict, mark, word) => {
+    expect(readyWords(verdict, monday)).toEqual({ mark, word });
   });
 });
 

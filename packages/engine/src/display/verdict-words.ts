@@ -43,10 +43,10 @@ export function spokenDay(day: string, spoken: Spoken): string {
 /**
  * What the log says of a car for a use, in the words of every screen.
  *
- * @example verdictWords({ word: 'canBeReady', by: '2026-06-11' }, { asOf: '2026-06-08' })
+ * @example readyWords({ word: 'canBeReady', by: '2026-06-11' }, { asOf: '2026-06-08' })
  * // { mark: 'afterWork', word: 'Can be ready by Thu 11' }
  */
-export function verdictWords(verdict: Verdict, spoken: Spoken): ReadyWords {
+export function readyWords(verdict: Verdict, spoken: Spoken): ReadyWords {
   switch (verdict.word) {
     case 'ready':
       return { mark: 'ready', word: 'Ready, by the log' };
