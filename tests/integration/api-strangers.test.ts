@@ -70,6 +70,7 @@ const settings = { name: 'x', zone: 'Europe/Oslo', distanceUnit: 'km', volumeUni
 /** Every procedure that takes an id of a garage. */
 const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
   'garage.overview': ({ garageId }) => stranger.garage.overview({ garageId }),
+  'garage.urgent': ({ garageId }) => stranger.garage.urgent({ garageId }),
   'garage.change': ({ garageId }) =>
     stranger.garage.change({ ...command(garageId), baseRevision: 1, ...settings }),
   'car.view': ({ garageId, carId }) => stranger.car.view({ garageId, carId }),

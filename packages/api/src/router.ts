@@ -22,6 +22,7 @@ import { changeGarage, changeGarageInput } from './garage/change.ts';
 import { createGarage, createGarageInput } from './garage/create.ts';
 import { garageMine } from './garage/mine.ts';
 import { garageOverview, garageOverviewInput } from './garage/overview.ts';
+import { garageUrgent, garageUrgentInput } from './garage/urgent.ts';
 import { addGear, addGearInput } from './gear/add.ts';
 import { changeGear, changeGearInput } from './gear/change.ts';
 import { gearList, gearListInput } from './gear/list.ts';
@@ -59,6 +60,9 @@ export const appRouter = router({
     overview: procedure
       .input(asked(garageOverviewInput))
       .query(({ ctx, input }) => garageOverview(ctx.world, ctx.asker, input)),
+    urgent: procedure
+      .input(asked(garageUrgentInput))
+      .query(({ ctx, input }) => garageUrgent(ctx.world, ctx.asker, input)),
     create: procedure
       .input(asked(createGarageInput))
       .mutation(({ ctx, input }) => createGarage(ctx.world, ctx.asker, input)),

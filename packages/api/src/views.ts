@@ -1,5 +1,5 @@
 import type { Analysis, OilStory } from '@quartermark/engine';
-import type { DueLine, Lane, OilLine } from '@quartermark/engine/display';
+import type { DueLine, Lane, OilLine, UrgentFact } from '@quartermark/engine/display';
 import type { ComponentLife, GearAnalysis } from '@quartermark/engine/gear';
 import type {
   CarInput,
@@ -60,6 +60,9 @@ export type OverviewPage = {
   cars: number;
   needsAHand: number;
 };
+
+/** A car of which everybody who may use it has to know something at once. */
+export type UrgentCar = UrgentFact & { carId: string; name: string };
 
 export type ItemView = { id: string; revision: number; position: number; item: ItemInput };
 

@@ -60,6 +60,7 @@ export * from './said/list.ts';
 export * from './snapshots/read.ts';
 export * from './snapshots/replace-if-later.ts';
 export * from './snapshots/snapshot-schema.ts';
+export * from './snapshots/urgent.ts';
 export * from './specs/spec.ts';
 export * from './with-garage.ts';
 export * from './work/index.ts';

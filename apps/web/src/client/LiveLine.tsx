@@ -53,6 +53,7 @@ export function LiveLine({ garageId }: { garageId: string }) {
           if (event.kind === 'garage') return anew(trpc.car.pathKey());
           const { carId } = event;
           anew(trpc.garage.overview.pathKey());
+          anew(trpc.garage.urgent.pathKey());
           anew(trpc.car.view.queryKey({ garageId, carId }));
           anew(trpc.car.lastValues.queryKey({ garageId, carId }));
         },

@@ -44,6 +44,7 @@ export { openSentences, stopSentences } from './stop-sentences.ts';
 export * from './typed-words.ts';
 export * from './tyre-age-sentence.ts';
 export * from './urgency-of.ts';
+export * from './urgent-fact.ts';
 export * from './use-parts.ts';
 export * from './use-place.ts';
 export * from './verdict-words.ts';

@@ -1,3 +1,4 @@
+import type { UrgentCar } from '@quartermark/api/client';
 import type { Route } from 'next';
 import { headers } from 'next/headers';
 import { notFound, redirect } from 'next/navigation';
@@ -11,7 +12,9 @@ import { LineEntryDoor } from '../../../pocket/LineEntryDoor.tsx';
 import { WaitsElsewhere } from '../../../pocket/WaitsElsewhere.tsx';
 import { ask, pageCache } from '../../../server/ask.ts';
 import { PATH_HEADER } from '../../../server/path-header.ts';
+import { seenHere } from '../../../server/seen.ts';
 import { chosenTheme } from '../../../server/theme.ts';
+import { UrgentLine } from '../../../urgent/UrgentLine.tsx';
 
 type GarageLayoutProps = { children: ReactNode; params: Promise<{ garageId: string }> };
 
@@ -28,6 +31,7 @@ export default async function GarageLayout({ children, params }: GarageLayoutPro
         <GarageNav garageId={garageId} />
       </Masthead>
       {garage.demo ? <DemoLine /> : null}
+      <UrgentLine garageId={garageId} known={await urgentIn(garageId)} painted={await seenHere()} />
       <WaitsElsewhere />
       <LiveLine garageId={garageId} />
       <AfterSaveProvider garageId={garageId}>
@@ -35,6 +39,14 @@ export default async function GarageLayout({ children, params }: GarageLayoutPro
       </AfterSaveProvider>
     </>
   );
+}
+
+/** A page is worth more than its head: what cannot be asked now is asked again by the browser. */
+async function urgentIn(garageId: string): Promise<UrgentCar[] | null> {
+  const question = ask().garage.urgent.queryOptions({ garageId });
+  return pageCache()
+    .fetchQuery(question)
+    .catch(() => null);
 }
 
 async function here(): Promise<string> {
