@@ -34,6 +34,7 @@ const LANE: Lane = {
   laidUp: null,
   status: 'inUse',
   stop: null,
+  road: null,
   open: 0,
   flags: 0,
 };

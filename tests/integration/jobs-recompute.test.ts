@@ -150,6 +150,7 @@ async function writeAhead(db: Db, garageId: string, carId: string, inputVersion:
     laidUp: null,
     status: 'inUse' as const,
     stop: null,
+    road: null,
     open: 0,
     flags: 0,
   };

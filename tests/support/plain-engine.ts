@@ -49,6 +49,7 @@ function countEntries(book: Book, engineVersion: number): Answer {
       laidUp: null,
       status: 'inUse',
       stop: null,
+      road: null,
       open: 0,
       flags: 0,
     },

@@ -13,8 +13,10 @@ import type {
   SpecSheet,
 } from '@quartermark/engine/log';
 import type { CarStatus, OpenFinding, OpenIncident } from '@quartermark/engine/matters';
+import type { CarReadiness } from '@quartermark/engine/readiness';
 import type { JudgedLine } from '@quartermark/engine/said';
 import type { Outlook, WhatIf } from '@quartermark/engine/what-if';
+import type { EventPage } from './event-views.ts';
 
 /** What the screens read. Instants are ISO strings in UTC, days are civil dates of the garage. */
 
@@ -94,6 +96,8 @@ export type CarView = {
   engineVersion: number | null;
   /** null: being recomputed */
   analysis: Analysis | null;
+  /** for the road, on the day of the analysis; null: not in use, or being recomputed */
+  road: CarReadiness | null;
   failure: FailureView | null;
   /** components that are on it now */
   gear: GearRow[];
@@ -306,6 +310,8 @@ export type PocketSheet = {
     cars: { view: CarView; last: LastValues }[];
     gear: GearRow[];
     events: EventView[];
+    /** events that run today or start within 14 days, by their first day; at most 4 */
+    days: EventPage[];
   }[];
 };
 

@@ -10,6 +10,7 @@ const lane: Lane = {
   laidUp: null,
   status: 'inUse',
   stop: null,
+  road: null,
   open: 0,
   flags: 0,
 };

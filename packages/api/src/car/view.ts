@@ -98,6 +98,7 @@ export async function carViewOf(
     computedAt: snapshot?.computedAt.toISOString() ?? null,
     engineVersion: snapshot?.engineVersion ?? null,
     analysis: snapshot?.analysis ?? null,
+    road: null,
     failure: failureViewOf(failure),
     gear: parts,
     people,

@@ -62,7 +62,7 @@ async function sheetOf(
       return view ? [{ view: lighter(view), last }] : [];
     }),
   );
-  return { garage, cars: cars.flat(), gear, events: events.map(eventViewOf) };
+  return { garage, cars: cars.flat(), gear, events: events.map(eventViewOf), days: [] };
 }
 
 /** Without the ids of the entries each figure rests on, and of what was read oddly: a phone without signal could not open them. */

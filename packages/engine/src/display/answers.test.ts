@@ -164,6 +164,7 @@ const row = (name: string, items: ItemResult[], more: Partial<GarageRow> = {}): 
     laidUp: null,
     status: 'inUse',
     stop: null,
+    road: null,
     open: 0,
     flags: 0,
   },

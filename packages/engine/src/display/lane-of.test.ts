@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { needOf } from '../../test/need-of.ts';
 import { noOilYet } from '../../test/no-oil-yet.ts';
 import { nothingOpen } from '../../test/nothing-open.ts';
 import { book } from '../log/book.ts';
 import type { OpenFinding } from '../matters/result.ts';
+import type { CarReadiness } from '../readiness/result.ts';
 import type { Analysis, ItemResult, LimitResult } from '../wear/result.ts';
 import { LANE_BYTES_MAX, laneOf } from './lane-of.ts';
 import { itemUrgency, urgencyOf } from './urgency-of.ts';
@@ -154,7 +156,7 @@ test('urgencyOf() puts what forbids driving before all, and cars that are gone a
   expect(urgencyOf(analysis([], { matters }))).toBeLessThan(urgencyOf(analysis(overdue)));
   const laidUp = urgencyOf(analysis(overdue, { status: 'laidUp' }));
   expect(urgencyOf(analysis(overdue, { status: 'sold', matters }))).toBeGreaterThan(laidUp);
-  expect(laneOf(bookOf({}), analysis([], { matters }))).toMatchObject({
+  expect(laneOf(bookOf({}), analysis([], { matters }), null)).toMatchObject({
     stop: 'doNotDrive',
     open: 1,
   });
@@ -179,7 +181,7 @@ test('urgencyOf() fits a 32-bit integer whatever the figures', () => {
 
 test('laneOf() shows the three most urgent items with the limit each rests on', () => {
   const names = Object.fromEntries(inOrder.map(({ id }) => [id, id.toUpperCase()]));
-  const { next } = laneOf(bookOf(names), analysis(inOrder.toReversed()));
+  const { next } = laneOf(bookOf(names), analysis(inOrder.toReversed()), null);
   expect(next.map(({ name }) => name)).toEqual(['FAR OVER', 'JUST OVER', 'IN 3 DAYS']);
   expect(next[0]).toEqual({
     id: 'far over',
@@ -196,7 +198,7 @@ test('laneOf() shows the three most urgent items with the limit each rests on', 
 
 test('laneOf() carries the likely and the early day', () => {
   const soon = item('soon', 'dueSoon', [km(0.9)], due('2026-06-06', '2026-06-10'));
-  expect(laneOf(bookOf({ soon: 'Engine oil' }), analysis([soon])).next[0]).toMatchObject({
+  expect(laneOf(bookOf({ soon: 'Engine oil' }), analysis([soon]), null).next[0]).toMatchObject({
     likely: '2026-06-10',
     early: '2026-06-06',
   });
@@ -210,7 +212,7 @@ test('laneOf() counts the flags that somebody can mend', () => {
     value: null,
   });
   const flags = [flag('future'), flag('rollOver'), flag('readingRejected')];
-  expect(laneOf(bookOf({}), analysis([], { flags })).flags).toBe(1);
+  expect(laneOf(bookOf({}), analysis([], { flags }), null).flags).toBe(1);
 });
 
 test('laneOf() carries odometer, level and lay-up without what a list does not show', () => {
@@ -228,7 +230,7 @@ test('laneOf() carries odometer, level and lay-up without what a list does not s
     laidUp: { id: 'w', since: '2025-11-01', until: null },
     status: 'laidUp',
   });
-  expect(laneOf(bookOf({}), full)).toEqual({
+  expect(laneOf(bookOf({}), full, null)).toEqual({
     next: [],
     odometer: { readingKm: 5, on: '2026-05-02' },
     level: { fraction: 0.5, mark: null, on: '2026-05-02', addedSinceL: 1, changedSince: false },
@@ -236,6 +238,7 @@ test('laneOf() carries odometer, level and lay-up without what a list does not s
     laidUp: { since: '2025-11-01', until: null },
     status: 'laidUp',
     stop: null,
+    road: null,
     open: 0,
     flags: 0,
   });
@@ -254,15 +257,23 @@ const crowd = (name: string, id: (index: number) => string) => {
     }),
   );
   const names = Object.fromEntries(items.map((one) => [one.id, name]));
-  return { lane: laneOf(bookOf(names), analysis(items)), items };
+  return { lane: laneOf(bookOf(names), analysis(items), roadOf(name)), items };
 };
+const roadOf = (title: string): CarReadiness => ({
+  car: 'c',
+  use: 'road',
+  event: null,
+  verdict: { word: 'canBeReady', by: '2026-06-04' },
+  needs: [needOf({ title, status: 'notMet', reason: `${title} has run out.` })],
+});
 
 test('laneOf() stays within 1 KB with 60 items of 200-character names', () => {
   const uuid = (index: number) => `0190a1b2-c3d4-7e5f-8a9b-${String(index).padStart(12, '0')}`;
   const { lane } = crowd('n'.repeat(200), uuid);
   expect(lane.next).toHaveLength(3);
   expect(bytes(lane)).toBeLessThanOrEqual(LANE_BYTES_MAX);
-  expect(lane.next[0]?.name.length).toBeGreaterThanOrEqual(40);
+  expect(lane.next[0]?.name.length).toBeGreaterThanOrEqual(12);
+  expect(lane.road?.why).toMatch(/^n{10,}…: not met\.$/);
 });
 
 test.each(['🛢️', '\u0001', '"', 'é'])('laneOf() stays within 1 KB with names full of %j', (sign) => {

@@ -1,9 +1,11 @@
 import type { Book } from '../log/book.ts';
 import { stopOf } from '../matters/index.ts';
 import type { CarOil } from '../oil/oil-answer.ts';
+import type { CarReadiness } from '../readiness/result.ts';
 import type { Analysis } from '../wear/result.ts';
 import type { Lane, LaneItem, LaneOil } from './lane.ts';
 import { laneItem } from './lane-item.ts';
+import { cut, laneRoad, ROAD_WHY_MAX } from './lane-road.ts';
 import { levelFractions } from './likely-level-words.ts';
 import { needsALook } from './needs-a-look.ts';
 import { oilStopOf } from './oil-stop-sentence.ts';
@@ -11,13 +13,16 @@ import { itemUrgency } from './urgency-of.ts';
 
 /** The most a lane may take as JSON, in UTF-8 bytes. */
 export const LANE_BYTES_MAX = 1024;
-const NAME_LENGTHS = [60, 40, 24, 12, 6];
-
-/** A name cut to so many characters, never through the middle of one. */
-function cut(name: string, length: number): string {
-  const characters = Array.from(name);
-  return characters.length <= length ? name : `${characters.slice(0, length - 1).join('')}…`;
-}
+/** The most characters of an item's name, and of why the road has to wait, until all fits. */
+const LENGTHS = [
+  [60, ROAD_WHY_MAX],
+  [40, ROAD_WHY_MAX],
+  [40, 40],
+  [24, 40],
+  [24, 24],
+  [12, 24],
+  [6, 24],
+] as const;
 
 function bytes(lane: Lane): number {
   return new TextEncoder().encode(JSON.stringify(lane)).length;
@@ -44,12 +49,13 @@ function laneOil(oil: CarOil): LaneOil | null {
 
 /**
  * What the overview shows of a car, small enough that a list of hundreds stays quick: names are cut
- * to 60 characters, shorter where that does not fit, and items left off the end before the lane grows
+ * to 60 characters and the reason about the road to 80, shorter where that does not fit, and items left off the end before the lane grows
  * beyond 1 KB.
  *
  * @param analysis of the same book
+ * @param road its readiness for the road that day; null where it is not in use
  */
-export function laneOf(book: Book, analysis: Analysis): Lane {
+export function laneOf(book: Book, analysis: Analysis, road: CarReadiness | null): Lane {
   const { odometer, lastLevel: level, laidUp, status, matters } = analysis;
   const rest = {
     oil: laneOil(analysis.oil),
@@ -68,10 +74,11 @@ export function laneOf(book: Book, analysis: Analysis): Lane {
     flags: analysis.flags.filter((flag) => needsALook(flag.code)).length,
   };
   const items = urgent(book, analysis);
-  for (let count = items.length; count > 0; count--)
-    for (const length of NAME_LENGTHS) {
-      const next = items.slice(0, count).map((item) => ({ ...item, name: cut(item.name, length) }));
-      if (bytes({ next, ...rest }) <= LANE_BYTES_MAX) return { next, ...rest };
+  for (let count = items.length; count >= 0; count--)
+    for (const [name, why] of LENGTHS) {
+      const next = items.slice(0, count).map((item) => ({ ...item, name: cut(item.name, name) }));
+      const lane = { next, ...rest, road: laneRoad(road, why) };
+      if (bytes(lane) <= LANE_BYTES_MAX) return lane;
     }
-  return { next: [], ...rest };
+  return { next: [], ...rest, road: laneRoad(road, 24) };
 }

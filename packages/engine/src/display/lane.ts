@@ -1,4 +1,5 @@
 import type { CarStatus, Stop } from '../matters/result.ts';
+import type { Verdict } from '../readiness/result.ts';
 import type { ItemState, ReasonCode, Trigger } from '../wear/result.ts';
 import type { OilStop } from './oil-stop-sentence.ts';
 
@@ -20,10 +21,22 @@ export type Lane = {
   status: CarStatus;
   /** the worst of what forbids driving it; null = nothing on record does */
   stop: Stop | null;
+  /** whether it is ready for the road, by the log; null: not in use */
+  road: LaneRoad | null;
   /** open findings and incidents, however small */
   open: number;
   /** entries that need a look (odd readings and the like) */
   flags: number;
+};
+
+export type LaneRoad = {
+  word: Verdict['word'];
+  /** the civil date by which all blocking work can be done; with `canBeReady` alone */
+  by: string | null;
+  /** of the first blocking need that is not met, at most 80 characters; null where all are */
+  why: string | null;
+  /** blocking needs that are not met */
+  needs: number;
 };
 
 export type LaneOil = {

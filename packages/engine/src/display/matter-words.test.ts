@@ -57,7 +57,7 @@ const row = (name: string, lines: readonly Line[], more: More = {}): GarageRow =
   return {
     name,
     unit: 'km',
-    lane: laneOf(book, analysis),
+    lane: laneOf(book, analysis, null),
     laidUp: analysis.laidUp !== null,
     asOf: analysis.asOf,
     overdue: analysis.items.filter(({ state }) => state === 'overdue').length,
@@ -167,7 +167,7 @@ describe('items due at once in words', () => {
 
   test('laneOf() carries what happened, and stays small', () => {
     const book = carBook([off, done], { items });
-    const lane = laneOf(book, analyseBook(book));
+    const lane = laneOf(book, analyseBook(book), null);
     expect(lane.next[0]).toMatchObject({
       name: 'Brake fluid',
       cause: { code: 'off', on: '2026-06-13' },
@@ -186,7 +186,7 @@ describe('items due at once in words', () => {
     };
     for (const one of [long, many])
       expect(
-        new TextEncoder().encode(JSON.stringify(laneOf(one, analyseBook(one)))).length,
+        new TextEncoder().encode(JSON.stringify(laneOf(one, analyseBook(one), null))).length,
       ).toBeLessThanOrEqual(1024);
   });
 

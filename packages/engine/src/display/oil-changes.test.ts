@@ -61,7 +61,7 @@ test('oilChanges() is quiet where nothing about the oil was written', () => {
 
 test('laneOf() carries the likely level in hundredths, and what cannot wait', () => {
   const book = bookOf(LOGGED);
-  const lane = laneOf(book, analyseBook(book));
+  const lane = laneOf(book, analyseBook(book), null);
   const { low = 9, likely = 9, high = -9 } = lane.oil?.level ?? {};
   expect(low).toBeLessThan(likely);
   expect(likely).toBeLessThan(high);
@@ -69,16 +69,16 @@ test('laneOf() carries the likely level in hundredths, and what cannot wait', ()
   expect(lane.oil?.stop).toBeNull();
   expect(laneLevelWords({ low, likely, high })).toMatch(/^likely .*, (between|close to) /);
   const dry = bookOf([...LOGGED, NONE]);
-  expect(laneOf(dry, analyseBook(dry)).oil?.stop).toBe('none');
+  expect(laneOf(dry, analyseBook(dry), null).oil?.stop).toBe('none');
   const empty = bookOf([]);
-  expect(laneOf(empty, analyseBook(empty)).oil).toBeNull();
+  expect(laneOf(empty, analyseBook(empty), null).oil).toBeNull();
   expect(JSON.stringify(lane).length).toBeLessThan(LANE_BYTES_MAX);
 });
 
 const row = (lines: readonly Line[]) => {
   const book = bookOf(lines);
   const analysis = analyseBook(book);
-  const lane = laneOf(book, analysis);
+  const lane = laneOf(book, analysis, null);
   return {
     name: 'Tern',
     unit: 'km' as const,

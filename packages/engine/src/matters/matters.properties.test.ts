@@ -40,7 +40,7 @@ describe('analyseBook() on logs of any kind', () => {
       fc.property(arbitraryLog, ({ lines, ...more }) => {
         const book = carBook(lines, more);
         const analysis = analyseBook(book);
-        expect(numbers([analysis, urgencyOf(analysis), laneOf(book, analysis)])).toSatisfy(
+        expect(numbers([analysis, urgencyOf(analysis), laneOf(book, analysis, null)])).toSatisfy(
           (all: number[]) => all.every(Number.isFinite),
         );
         const items = book.items.map(({ id, ...item }) => ({ id, item }));
@@ -67,7 +67,7 @@ describe('analyseBook() on logs of any kind', () => {
         const book = carBook([...lines.slice(0, at), finding, ...lines.slice(at)], more);
         const analysis = analyseBook(book);
         expect(stopOf(analysis.status, analysis.matters)).toBe('doNotDrive');
-        expect(laneOf(book, analysis).stop).toBe('doNotDrive');
+        expect(laneOf(book, analysis, null).stop).toBe('doNotDrive');
       }),
       RUNS,
     );

@@ -38,7 +38,7 @@ export function answerOf(book: Book): Answer {
   const count = (is: (item: (typeof items)[number]) => boolean) => items.filter(is).length;
   return {
     analysis,
-    lane: laneOf(book, analysis),
+    lane: laneOf(book, analysis, null),
     lines: dueLinesOf(book, analysis),
     said: saidOf(book, analysis),
     oil: oilLineOf(analysis.oil, oilYearAgo(book)),

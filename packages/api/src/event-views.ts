@@ -1,0 +1,106 @@
+import type { EventUse, ReadyFor, Requirements } from '@quartermark/engine/log';
+import type { CarReadiness, WorkLine } from '@quartermark/engine/readiness';
+import type { EntryView, EventView, GarageView, ItemView } from './views.ts';
+
+/** What the pages of an event read. Instants are ISO strings in UTC, days are civil dates of the garage. */
+
+/** Everything about one event, worked out when asked, as of one moment. */
+export type EventPage = {
+  garage: GarageView;
+  event: EventView;
+  requirements: {
+    /** the event's own; null: the garage's hold */
+    own: Requirements | null;
+    /** the garage's for its sort; null: the usual ones hold */
+    garage: Requirements | null;
+    usual: Requirements;
+  };
+  /** cars that go and are still in the garage, in the order of the event */
+  cars: EventCar[];
+  work: WorkLine[];
+  /** all of them, oldest first: the last of a line decides */
+  ticks: TickView[];
+  /** everybody of the garage, by name */
+  people: { gearId: string; name: string }[];
+  /** where the event says no use; null where it does, or where no car goes */
+  proposal: UseProposal | null;
+  /** names of cars, people, items and parts, by id */
+  names: Record<string, string>;
+  /** the last event of the same sort that is over */
+  former: EventView | null;
+};
+
+export type EventCar = {
+  carId: string;
+  name: string;
+  unit: 'km' | 'mi';
+  /** null: its book cannot be read */
+  readiness: CarReadiness | null;
+  /** what to take along; null where its book cannot be read */
+  take: TakeAlong | null;
+  /** uses on record that belong to the event */
+  recorded: EntryView[];
+  items: ItemView[];
+};
+
+export type TakeAlong = { oil: OilToTake; fuel: FuelToTake };
+
+/** Litres; null where nothing can be said. `cautiousL` is not exceeded nine times in ten. */
+export type OilToTake = {
+  likelyL: number | null;
+  cautiousL: number | null;
+  /** false: the rate was never measured on this car, so no number is shown as one */
+  measured: boolean;
+  grade: string | null;
+  approval: string | null;
+  /** ids of the entries it rests on */
+  evidence: readonly string[];
+  /** a sentence that says why */
+  reason: string;
+};
+
+/** For what the car does there and the way there and back. */
+export type FuelToTake = {
+  likelyL: number | null;
+  cautiousL: number | null;
+  octane: number | null;
+  evidence: readonly string[];
+  reason: string;
+};
+
+/** What an event of this sort usually is, per car. */
+export type UseProposal = {
+  use: EventUse;
+  /** from this car's former events, those of the garage's other cars, or common practice */
+  from: 'car' | 'garage' | 'practice';
+  /** ids of the events it comes from */
+  events: string[];
+};
+
+/** Somebody said that a line of work is done, or that it is not after all. */
+export type TickView = {
+  tickId: string;
+  carId: string | null;
+  /** id of the line of work */
+  line: string;
+  done: boolean;
+  /** who, by name */
+  by: string;
+  /** when it arrived, and when it was made on the device */
+  at: string;
+  madeAt: string;
+};
+
+/** Events that are over, the newest first. */
+export type FormerEvents = { events: EventView[] };
+
+/** `revision` 0: the usual ones, the garage has none of its own. */
+export type RequirementsRow = {
+  use: ReadyFor;
+  requirements: Requirements;
+  usual: boolean;
+  revision: number;
+};
+
+/** The road, then each sort of event. */
+export type RequirementsList = { garage: GarageView; rows: RequirementsRow[] };
