@@ -37,7 +37,7 @@ test('needGroup() puts each kind of need into a group that has a name', () => {
 describe('whyNotAccepted()', () => {
   const open = { status: 'notMet', weight: 'blocking', mayAccept: false, accepted: null } as const;
 
-  test.each(FIXED_NEEDS)('whyNotAccepted() gives %s a reason of its own', (kind) => {
+  test.each([...FIXED_NEEDS, 'torque'] as const)('whyNotAccepted() gives %s a reason of its own', (kind) => {
     expect(whyNotAccepted({ kind, ...open })).toMatch(/^Nobody can take this upon himself: /);
   });
 

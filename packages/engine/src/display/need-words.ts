@@ -81,14 +81,17 @@ const GROUP_OF: Readonly<Record<NeedKind, NeedGroup>> = {
 /** The group in which a need of that kind is read. */
 export const needGroup = (kind: NeedKind): NeedGroup => GROUP_OF[kind];
 
+const TIGHT =
+  'Nobody can take this upon himself: wheels that are not known to be tight come off. Torque them and write it down.';
+
 const NOBODY_MAY: Partial<Record<NeedKind, string>> = {
   doNotDrive:
     'Nobody can take this upon himself: somebody wrote that it must not be driven. Answer the finding first.',
   incident:
     'Nobody can take this upon himself: look the car over after what happened and answer it first.',
   openJob: 'Nobody can take this upon himself: a car with a job left open is not driven.',
-  wheels:
-    'Nobody can take this upon himself: wheels that are not known to be tight come off. Torque them and write it down.',
+  wheels: TIGHT,
+  torque: TIGHT,
 };
 
 /**

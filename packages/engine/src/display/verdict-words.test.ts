@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { nearDay, needStatusWords, spokenDay, readyWords } from './verdict-words.ts';
+import { nearDay, needStatusWords, readyWords, spokenDay } from './verdict-words.ts';
 
 const monday = { asOf: '2026-06-08' };
 
