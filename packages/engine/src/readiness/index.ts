@@ -7,6 +7,8 @@ export type {
   SaidIn,
 } from './asked.ts';
 export { carReadiness } from './assess.ts';
+export { inspectorFacts } from './inspector/inspector-facts.ts';
+export type * from './inspector/result.ts';
 export * from './result.ts';
 export { usualRequirements } from './usual-requirements.ts';
 export { verdictOf } from './verdict.ts';
