@@ -1,11 +1,13 @@
 import type { EventUse, ReadyFor, Requirements } from '@quartermark/engine/log';
-import type { CarReadiness, WorkLine } from '@quartermark/engine/readiness';
+import type { CarReadiness, InspectorFacts, WorkLine } from '@quartermark/engine/readiness';
 import type { EntryView, EventView, GarageView, ItemView } from './views.ts';
 
 /** What the pages of an event read. Instants are ISO strings in UTC, days are civil dates of the garage. */
 
 /** Everything about one event, worked out when asked, as of one moment. */
 export type EventPage = {
+  /** the server's clock when it was worked out, an ISO instant */
+  at: string;
   garage: GarageView;
   event: EventView;
   requirements: {
@@ -38,6 +40,8 @@ export type EventCar = {
   readiness: CarReadiness | null;
   /** what to take along; null where its book cannot be read */
   take: TakeAlong | null;
+  /** what an inspector asks: `inspectorFacts()`; null where its book cannot be read */
+  facts: InspectorFacts | null;
   /** uses on record that belong to the event */
   recorded: EntryView[];
   items: ItemView[];
