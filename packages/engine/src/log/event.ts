@@ -10,13 +10,16 @@ const many = (name: string, max: number) =>
     .min(0, `${name}: must not be negative`)
     .max(max, `${name}: at most ${max}`);
 
+/** The most that can be planned of a measure; a distance in its own unit. */
+export const USE_MOST = { distance: 50_000, hours: 240, sessions: 300, launches: 600 } as const;
+
 /** What each car that goes is to do there, all days of the event together. */
 export const eventUse = z.strictObject({
   /** as typed; without the way there and back, which is everyday use */
   distance: distance.optional(),
-  hours: many('hours', 240).optional(),
-  sessions: many('sessions', 300).optional(),
-  launches: many('launches', 600).optional(),
+  hours: many('hours', USE_MOST.hours).optional(),
+  sessions: many('sessions', USE_MOST.sessions).optional(),
+  launches: many('launches', USE_MOST.launches).optional(),
 });
 export type EventUse = z.infer<typeof eventUse>;
 export type UseMeasure = keyof EventUse;

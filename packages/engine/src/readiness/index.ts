@@ -9,6 +9,9 @@ export type {
 export { carReadiness } from './assess.ts';
 export { inspectorFacts } from './inspector/inspector-facts.ts';
 export type * from './inspector/result.ts';
+export { pastEventsOf } from './past-use/past-events-of.ts';
+export { type FormerEvent, type ProposedUse, proposeUse } from './past-use/propose-use.ts';
+export { type DatedEvent, type RecordedUse, usesOfEvent } from './past-use/uses-of-event.ts';
 export * from './result.ts';
 export { usualRequirements } from './usual-requirements.ts';
 export { verdictOf } from './verdict.ts';
