@@ -21,9 +21,10 @@ describe('pastEventsOf()', () => {
       circuit('not mine', '2026-06-01', undefined, ['another']),
       circuit('open', '2026-06-01', undefined, []),
     ];
+    const own = { sort: 'circuit', onRecord: false };
     expect(past(events)).toEqual([
-      { id: 'last', name: 'Day last', start: '2026-06-13', end: '2026-06-14', onRecord: false },
-      { id: 'oldest', name: 'Day oldest', start: '2026-04-16', end: '2026-04-16', onRecord: false },
+      { id: 'last', name: 'Day last', start: '2026-06-13', end: '2026-06-14', ...own },
+      { id: 'oldest', name: 'Day oldest', start: '2026-04-16', end: '2026-04-16', ...own },
     ]);
   });
 

@@ -29,9 +29,9 @@ export function pastEventsOf(
       return cars.includes(carId) && ago > 0 && ago <= LOOK_BACK_DAYS;
     })
     .map((dated) => {
-      const { name, start, end = start } = dated.event;
+      const { name, sort, start, end = start } = dated.event;
       const onRecord = answered.has(dated.id) || usesOfEvent(dated, own, events).length > 0;
-      return { id: dated.id, name, start, end, onRecord };
+      return { id: dated.id, name, sort, start, end, onRecord };
     })
     .sort((a, b) => compare(b.end, a.end) || compare(b.start, a.start) || compare(a.id, b.id));
 }
