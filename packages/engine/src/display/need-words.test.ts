@@ -37,9 +37,12 @@ test('needGroup() puts each kind of need into a group that has a name', () => {
 describe('whyNotAccepted()', () => {
   const open = { status: 'notMet', weight: 'blocking', mayAccept: false, accepted: null } as const;
 
-  test.each([...FIXED_NEEDS, 'torque'] as const)('whyNotAccepted() gives %s a reason of its own', (kind) => {
-    expect(whyNotAccepted({ kind, ...open })).toMatch(/^Nobody can take this upon himself: /);
-  });
+  test.each([...FIXED_NEEDS, 'torque'] as const)(
+    'whyNotAccepted() gives %s a reason of its own',
+    (kind) => {
+      expect(whyNotAccepted({ kind, ...open })).toMatch(/^Nobody can take this upon himself: /);
+    },
+  );
 
   test('whyNotAccepted() is silent where it may be, is met, or was taken on', () => {
     expect(whyNotAccepted({ kind: 'limit', ...open, mayAccept: true })).toBeNull();
