@@ -1,4 +1,4 @@
-import type { EventUse, ReadyFor, Requirements } from '@quartermark/engine/log';
+import type { CarProfile, EventUse, ReadyFor, Requirements } from '@quartermark/engine/log';
 import type { CarReadiness, InspectorFacts, WorkLine } from '@quartermark/engine/readiness';
 import type { EntryView, EventView, GarageView, ItemView } from './views.ts';
 
@@ -36,6 +36,8 @@ export type EventCar = {
   carId: string;
   name: string;
   unit: 'km' | 'mi';
+  /** what the cautions of the work depend on */
+  profile: CarProfile;
   /** null: its book cannot be read */
   readiness: CarReadiness | null;
   /** what to take along; null where its book cannot be read */
