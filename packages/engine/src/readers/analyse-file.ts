@@ -2,6 +2,7 @@ import { ENGINE_VERSION } from '../engine-version.ts';
 import { type Analysis, analyseCase, type CaseAnalysis, sortFlags } from '../wear/index.ts';
 import { analyseBook } from './analyse-book.ts';
 import { bookCase } from './book-case.ts';
+import { bookEvents, type EventDocument } from './book-events.ts';
 import { dueCase } from './due-case.ts';
 import { fileShape } from './file-shape.ts';
 import { type HistoryDocument, historyDocument } from './history-document.ts';
@@ -25,7 +26,10 @@ export type OilDocument = {
   history?: { entries: OilLog['order'] };
 };
 
-export type AnalyseDocument = (Analysis & WithHistory) | DueDocument | OilDocument;
+/** A `log/1` file tells all; `events` are those that are not over. */
+export type BookDocument = Analysis & WithHistory & { events: EventDocument[] };
+
+export type AnalyseDocument = BookDocument | DueDocument | OilDocument;
 
 export type AnalyseOptions = {
   /** adds the cleaned history: the order of the entries, the readings kept, all use by day, the oil's past */
@@ -36,7 +40,7 @@ const PLAIN: AnalyseOptions = { history: false };
 
 function book(content: Loose, { history }: AnalyseOptions): AnalyseDocument {
   const read = readBook(content);
-  const analysis = analyseBook(read, { toEvents: true });
+  const analysis = { ...analyseBook(read, { toEvents: true }), events: bookEvents(read) };
   return history
     ? { ...analysis, history: { ...historyDocument(bookCase(read)), oil: oilPast(read) } }
     : analysis;

@@ -1,5 +1,5 @@
 import type { GearAnalysis } from '../gear/result.ts';
-import type { Book } from '../log/book.ts';
+import type { Book, PlannedEvent } from '../log/book.ts';
 import type { EventInput } from '../log/event.ts';
 import type { EventSort } from '../log/event-sort.ts';
 import type { Gear } from '../log/gear.ts';
@@ -52,5 +52,8 @@ export type CarAsked = {
   saidIn: SaidIn;
 };
 
-/** What it is to be ready for; null: the road, today. */
-export type EventAsked = { id: string; event: EventInput } | null;
+/**
+ * What it is to be ready for; null: the road, today. `planned`: what the car does there as its book's file
+ * counts it; absent: by the event's own `use`.
+ */
+export type EventAsked = { id: string; event: EventInput; planned?: PlannedEvent } | null;

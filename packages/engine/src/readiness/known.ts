@@ -49,10 +49,17 @@ export function knownOf(car: CarAsked, asked: EventAsked, requirements: Requirem
   const common = { car, requirements, use, hard: isHardUse(use), today: book.asOf };
   if (asked === null) return { ...common, analysis: analyseBook(book), event: null };
   const event = eventOf(book, asked);
-  return { ...common, analysis: analyseToTheEnd(book, event), event };
+  return { ...common, analysis: analyseToTheEnd(book, event, plannedOf(book, asked)), event };
 }
 
-function eventOf(book: Book, { id, event }: NonNullable<EventAsked>): KnownEvent {
+/** The event as attended; null where it says of no amount what is to be done. */
+function plannedOf(book: Book, { id, event, planned }: NonNullable<EventAsked>) {
+  const own = planned ?? plannedEventOf(id, event, book.car.id);
+  return own && { ...own, attend: 1 };
+}
+
+function eventOf(book: Book, asked: NonNullable<EventAsked>): KnownEvent {
+  const { id, event } = asked;
   const { start, end = start, travel } = event;
   const eve = addDays(start, -BUFFER_DAYS);
   const driven = travel?.trailered.includes(book.car.id) !== true;
@@ -62,15 +69,14 @@ function eventOf(book: Book, { id, event }: NonNullable<EventAsked>): KnownEvent
     event,
     start,
     end,
-    latest: eve < book.asOf ? book.asOf : eve,
+    latest: later(eve, book.asOf),
     driven,
     wayKm: driven ? far && 2 * far : 0,
-    planned: plannedAmounts(id, event, book.car.id),
+    planned: amountsOf(plannedOf(book, asked)),
   };
 }
 
-function plannedAmounts(id: string, event: EventInput, carId: string): Amounts | null {
-  const planned = plannedEventOf(id, event, carId);
+function amountsOf(planned: PlannedEvent | null): Amounts | null {
   if (planned === null) return null;
   return deriveAmounts({
     useClass: planned.use,
@@ -85,9 +91,8 @@ function plannedAmounts(id: string, event: EventInput, carId: string): Amounts |
  * The event is taken as attended, and so is the way there and back, as road. Of an event that says no
  * use only its days count.
  */
-function analyseToTheEnd(book: Book, known: KnownEvent): Analysis {
-  const { id, event, start, end, wayKm } = known;
-  const planned = plannedEventOf(id, { ...event, attend: 1 }, book.car.id);
+function analyseToTheEnd(book: Book, known: KnownEvent, planned: PlannedEvent | null): Analysis {
+  const { id, start, end, wayKm } = known;
   const others = book.planned.filter((one) => one.id !== id);
   const way: PlannedEvent | null =
     wayKm === null || wayKm === 0
@@ -102,6 +107,8 @@ function analyseToTheEnd(book: Book, known: KnownEvent): Analysis {
     planned === null ? { toDays: [{ id, start, end }] } : { toEvents: [id] },
   );
 }
+
+const later = (a: string, b: string) => (a > b ? a : b);
 
 /** How the use of the event counts. */
 export function useClassOf({ event }: KnownEvent) {

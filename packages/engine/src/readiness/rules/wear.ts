@@ -133,7 +133,7 @@ function wearNeed(
       ...told,
       evidence: [...new Set(evidence)],
       margin: { value: (worst as Left).spare, unit: position.unit },
-      reason: `${capital(placeWords(position))} ends at ${valueWords(cautious ?? 0, position.unit)} or more, nine times in ten.`,
+      reason: `${capital(placeWords(position))} ${known.event === null ? 'has' : 'ends at'} ${valueWords(cautious ?? 0, position.unit)} or more, nine times in ten.`,
     },
     MET,
   );
