@@ -17,7 +17,7 @@ import {
   withGarage,
 } from '@quartermark/db';
 import type { Analysis } from '@quartermark/engine';
-import type { Lane } from '@quartermark/engine/display';
+import type { Lane, LaneRoad } from '@quartermark/engine/display';
 import { carInput } from '@quartermark/engine/log';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { noOilYet } from '../../packages/engine/test/no-oil-yet.ts';
@@ -242,7 +242,41 @@ test('overviewPage() gives each car once, those never computed first, then by ur
   }
   const counts = await big.inside((tx) => overviewCounts(tx, big.id));
   const overdue = [...urgencies.values()].filter((urgency) => urgency === 0).length;
-  expect(counts).toEqual({ cars: 23, needsAHand: overdue });
+  expect(counts).toEqual({ cars: 23, needsAHand: overdue, road: { ready: 0, known: 0 } });
+});
+
+test('overviewCounts() tells the cars in use that are ready for the road from those that are not, or not known', async () => {
+  const house = await new JobsGarage(app).found();
+  const said = (word: LaneRoad['word'], more: Partial<SnapshotRow> = {}) => ({
+    lane: { ...LANE, road: { word, by: null, why: null, needs: 0 } },
+    ...more,
+  });
+  const rows: Partial<SnapshotRow>[] = [
+    said('ready'),
+    said('ready'),
+    // due soon, and ready all the same
+    said('ready', { dueSoon: 1 }),
+    said('notOnRecord'),
+    said('canBeReady', { overdue: 1 }),
+    // stopped whatever the verdict says
+    said('ready', { stop: 'wheelsOff' }),
+    said('ready', { status: 'away' }),
+    said('ready', { laidUp: true, status: 'laidUp' }),
+    said('ready', { snapshotSchema: SNAPSHOT_SCHEMA + 1 }),
+    {},
+  ];
+  const ids: string[] = [];
+  for (const _ of [...rows, null]) ids.push(await house.addCar());
+  await withGarage(job, JOB, house.id, async (tx) => {
+    for (const [at, more] of rows.entries()) {
+      const carId = ids[at] as string;
+      const rests = { inputVersion: 1, engineVersion: 1, asOf: '2026-03-10' };
+      const full = { ...row(carId, rests), garageId: house.id, ...more };
+      await replaceIfLater(tx, full, detail(carId, rests.asOf));
+    }
+  });
+  const counts = await withGarage(job, JOB, house.id, (tx) => overviewCounts(tx, house.id));
+  expect(counts).toEqual({ cars: 11, needsAHand: 4, road: { ready: 3, known: 6 } });
 });
 
 test('overviewPage() shows what a row rests on, and the failure beside it', async () => {

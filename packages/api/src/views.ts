@@ -61,6 +61,8 @@ export type OverviewPage = {
   /** counts over the whole garage, not the page */
   cars: number;
   needsAHand: number;
+  /** of the cars in use of which it is known, those that are ready for the road */
+  road: { ready: number; known: number };
 };
 
 /** A car of which everybody who may use it has to know something at once. */

@@ -45,7 +45,7 @@ type CarBodyProps = { row: OverviewRow; season: Season; garageId: string };
 
 function CarBody({ row, season, garageId }: CarBodyProps) {
   const { lane } = row;
-  const { words } = laneState(row);
+  const { words, why } = laneState(row);
   const lines = lane ? tableLines(row, lane, season) : [];
   return (
     <tbody>
@@ -54,7 +54,7 @@ function CarBody({ row, season, garageId }: CarBodyProps) {
           <Link href={`/g/${garageId}/car/${row.carId}` as Route} prefetch={false}>
             {row.name}
           </Link>
-          <span className={styles.state}>{words}</span>
+          <span className={styles.state}>{why === undefined ? words : `${words}: ${why}`}</span>
           {plansOf(season, row.carId).map(({ layUpId, layUp }) => (
             <span key={layUpId} className={styles.state}>
               Lay-up planned {planWords(layUp)}

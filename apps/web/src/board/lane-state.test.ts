@@ -20,6 +20,7 @@ const row = (more: Partial<Lane>, counts: Partial<Parameters<typeof laneState>[0
   dueSoon: 0,
   notOnRecord: 0,
   failure: null,
+  asOf: '2026-06-08',
   ...counts,
 });
 
@@ -55,4 +56,35 @@ test('laneState() never calls good what is not known', () => {
     { id: 'i', name: 'Oil', state: 'unknown', reasonCode: 'lowerBound' } as Lane['next'][number],
   ];
   expect(laneState(row({ next: [one] })).words).toBe('Not all known');
+});
+
+test('laneState() says whether a car in use is ready for the road, and what keeps it', () => {
+  const ready = { word: 'ready', by: null, why: null, needs: 0 } as const;
+  expect(laneState(row({ road: ready }, { dueSoon: 1 }))).toEqual({
+    mark: 'ready',
+    words: 'Ready, by the log',
+    summed: false,
+  });
+  const fluid = {
+    word: 'canBeReady',
+    by: '2026-06-11',
+    why: 'Brake fluid: not met.',
+    needs: 2,
+  } as const;
+  expect(laneState(row({ road: fluid }, { overdue: 2 }))).toEqual({
+    mark: 'afterWork',
+    words: 'Can be ready by Thu 11',
+    summed: false,
+    why: 'Brake fluid: not met',
+  });
+  const unknown = { ...fluid, word: 'notOnRecord', by: null } as const;
+  expect(laneState(row({ road: unknown })).words).toBe('Not on record');
+});
+
+test('laneState() lets what forbids driving, and where a car is, win over the road', () => {
+  const road = { word: 'ready', by: null, why: null, needs: 0 } as const;
+  expect(laneState(row({ road, stop: 'incident' })).words).toBe('Not looked over');
+  const oil = { level: null, rough: true, stop: 'low' } as const;
+  expect(laneState(row({ road, oil })).words).toBe('Oil low, or may be');
+  expect(laneState(row({ road, status: 'away' })).words).toBe('Away');
 });

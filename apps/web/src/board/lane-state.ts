@@ -2,10 +2,13 @@ import type { OverviewRow } from '@quartermark/api/client';
 import {
   formatDay,
   isUrgent,
+  type LaneRoad,
   OIL_STOP_WORDS,
+  readyWords,
   STATUS_WORDS,
   STOP_WORDS,
 } from '@quartermark/engine/display';
+import type { Verdict } from '@quartermark/engine/readiness';
 import type { MarkKind } from '../components/StateMark.tsx';
 
 /** How a car stands as a whole. */
@@ -14,11 +17,16 @@ export type LaneState = {
   words: string;
   /** true: it only counts what the lane's own lines say */
   summed: boolean;
+  /** what keeps it off the road, where nothing else is said of it */
+  why?: string;
 };
 
-type Row = Pick<OverviewRow, 'lane' | 'overdue' | 'dueSoon' | 'notOnRecord' | 'failure'>;
+type Row = Pick<OverviewRow, 'lane' | 'overdue' | 'dueSoon' | 'notOnRecord' | 'failure' | 'asOf'>;
 
-/** What is to be known of a car before its items: what forbids driving, where it is, else a count. */
+/**
+ * What is to be known of a car before its items: what forbids driving, where it is, else whether it is ready
+ * for the road; while that is not known a count.
+ */
 export function laneState(row: Row): LaneState {
   const { lane, overdue, dueSoon, notOnRecord } = row;
   if (!lane) {
@@ -33,6 +41,7 @@ export function laneState(row: Row): LaneState {
   const oil = lane.oil?.stop ?? null;
   if (oil !== null && isUrgent(oil))
     return { mark: 'overdue', words: `Oil ${OIL_STOP_WORDS[oil]}`, summed: false };
+  if (lane.road) return roadState(lane.road, row.asOf);
   const counts = [
     overdue > 0 ? `${overdue} past the limit` : '',
     dueSoon > 0 ? `${dueSoon} due soon` : '',
@@ -50,6 +59,18 @@ export function laneState(row: Row): LaneState {
   return known
     ? { mark: 'inLimits', words: 'Nothing due', summed: true }
     : { mark: 'atLeast', words: 'Not all known', summed: true };
+}
+
+function roadState({ word, by, why }: LaneRoad, asOf: string | null): LaneState {
+  // a day goes with that word alone
+  const verdict = word === 'canBeReady' && by !== null ? { word, by } : notByADay(word);
+  const { mark, word: words } = readyWords(verdict, { asOf });
+  const reason = why === null ? {} : { why: why.replace(/\.$/, '') };
+  return { mark, words, summed: false, ...reason };
+}
+
+function notByADay(word: LaneRoad['word']): Verdict {
+  return { word: word === 'canBeReady' ? 'notOnRecord' : word, by: null };
 }
 
 function laidUpWords({ since, until }: { since: string; until: string | null }): string {

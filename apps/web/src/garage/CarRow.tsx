@@ -18,7 +18,7 @@ type CarRowProps = { row: OverviewRow; garage: GarageView; season: Season };
 /** One car: how it stands, what was last read, and its lane with what runs out first. */
 export function CarRow({ row, garage, season }: CarRowProps) {
   const { lane } = row;
-  const { mark, words, summed } = laneState(row);
+  const { mark, words, summed, why } = laneState(row);
   return (
     <li className={styles.row}>
       <div className={styles.name}>
@@ -33,7 +33,7 @@ export function CarRow({ row, garage, season }: CarRowProps) {
           </Link>
         </h2>
         <span className={joinClasses(styles.state, summed && styles.summed)}>
-          <StateWord kind={mark} words={words} />
+          <StateWord kind={mark} words={words} {...(why === undefined ? {} : { detail: why })} />
         </span>
         {plansOf(season, row.carId).map(({ layUpId, layUp }) => (
           <span key={layUpId} className={styles.plan}>

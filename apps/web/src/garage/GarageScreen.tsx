@@ -1,7 +1,7 @@
 'use client';
 
 import type { EventList, OverviewPage } from '@quartermark/api/client';
-import { formatDay, garageAnswer } from '@quartermark/engine/display';
+import { formatDay, garageSentences } from '@quartermark/engine/display';
 import { useSuspenseInfiniteQuery, useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import Link from 'next/link';
@@ -33,7 +33,8 @@ export function GarageScreen({ garageId }: { garageId: string }) {
   const { rows, moved, sortAgain } = useHeldOrder(proper, ({ carId }) => carId);
   const { data: calendar } = useSuspenseQuery(trpc.event.list.queryOptions({ garageId }));
   const season = seasonOf(calendar);
-  const answer = garageAnswer({ cars: latest.cars, needsAHand: latest.needsAHand, rows: proper });
+  const { cars, needsAHand, road } = latest;
+  const [answer, ...rest] = garageSentences({ cars, needsAHand, road, rows: proper });
 
   return (
     <div className={styles.garage}>
@@ -41,6 +42,7 @@ export function GarageScreen({ garageId }: { garageId: string }) {
         about={garage.name}
         beneath={
           <>
+            {rest.length > 0 ? <p className={styles.rest}>{rest.join(' ')}</p> : null}
             {formatDay(garage.today)}, {garage.zone}
             {latest.cars > 0 ? (
               <p>

@@ -4,7 +4,8 @@ import { analyseBook } from '../index.ts';
 import type { BookDraft, ItemDraft } from '../log/index.ts';
 import { carSentences } from './car-answer.ts';
 import { dueAtOnceSentence } from './cause-words.ts';
-import { type GarageRow, garageAnswer, needsAHand } from './garage-answer.ts';
+import { garageAnswer } from './garage-answer.ts';
+import { type GarageRow, needsAHand } from './garage-row.ts';
 import { laneOf } from './lane-of.ts';
 import {
   findingWords,

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { carBook, km, type Line } from '../../test/car-book.ts';
 import { analyseBook } from '../readers/index.ts';
-import { garageAnswer, needsAHand } from './garage-answer.ts';
+import { garageAnswer } from './garage-answer.ts';
+import { needsAHand } from './garage-row.ts';
 import { LANE_BYTES_MAX, laneOf } from './lane-of.ts';
 import { laneLevelWords } from './likely-level-words.ts';
 import { oilChanges } from './oil-changes.ts';
