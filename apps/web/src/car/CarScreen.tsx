@@ -1,7 +1,7 @@
 'use client';
 
 import type { CarView } from '@quartermark/api/client';
-import { carSentences } from '@quartermark/engine/display';
+import { carSentences, roadSentence } from '@quartermark/engine/display';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useTRPC } from '../client/trpc.ts';
@@ -17,6 +17,7 @@ import { History } from './History.tsx';
 import type { HistoryFilter } from './history-filter.ts';
 import { InTheWay } from './InTheWay.tsx';
 import { ItemList } from './ItemList.tsx';
+import { OnTheRoad } from './OnTheRoad.tsx';
 import { PlanAsks } from './PlanAsks.tsx';
 import { ToMend } from './ToMend.tsx';
 
@@ -48,6 +49,7 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
       {view.failure ? (
         <NotUpdated failure={view.failure} carId={carId} garage={view.garage} />
       ) : null}
+      <OnTheRoad view={view} />
       <nav aria-label="This car" className={styles.ways}>
         <ButtonLink href={`/g/${garageId}/car/${carId}/oil` as Route} look="quiet">
           Oil
@@ -77,8 +79,13 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
   );
 }
 
-function sentencesOf({ analysis, car, items, failure }: CarView): string[] {
-  if (analysis) return carSentences(analysis, { unit: car.unit, items });
+/** The verdict for the road stands before the first sentence, in the line that everybody reads. */
+function sentencesOf({ analysis, car, items, failure, road }: CarView): string[] {
+  if (analysis) {
+    const [first = '', ...rest] = carSentences(analysis, { unit: car.unit, items });
+    const verdict = roadSentence(road, analysis, [first, ...rest]);
+    return [verdict === null ? first : `${verdict} ${first}`.trim(), ...rest];
+  }
   return failure
     ? ['Nothing can be said of this car now: its figures could not be worked out.']
     : ['The figures of this car are being worked out.'];

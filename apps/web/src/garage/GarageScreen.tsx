@@ -11,15 +11,24 @@ import { SeasonHead } from '../board/SeasonHead.tsx';
 import { seasonOf } from '../board/season.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useMorePages } from '../client/use-more-pages.ts';
-import { Button, ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
+import { Button, ButtonLink, PageAnswer } from '../components/index.ts';
 import { eventsAnswer, splitEvents } from '../event/event-words.ts';
 import { CarRow } from './CarRow.tsx';
+import { EventToday } from './EventToday.tsx';
+import { eventOfToday } from './event-of-today.ts';
 import styles from './GarageScreen.module.css';
+import { NoCarYet } from './NoCarYet.tsx';
 import { overviewPages } from './overview-pages.ts';
 import { useHeldOrder } from './use-held-order.ts';
 
+type GarageScreenProps = {
+  garageId: string;
+  /** the car this browser recorded for last; null where it never did */
+  lastCarId: string | null;
+};
+
 /** The garage: what needs a hand today, then the cars by urgency on the board of the season. */
-export function GarageScreen({ garageId }: { garageId: string }) {
+export function GarageScreen({ garageId, lastCarId }: GarageScreenProps) {
   const trpc = useTRPC();
   const overview = useSuspenseInfiniteQuery(
     trpc.garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
@@ -33,11 +42,13 @@ export function GarageScreen({ garageId }: { garageId: string }) {
   const { rows, moved, sortAgain } = useHeldOrder(proper, ({ carId }) => carId);
   const { data: calendar } = useSuspenseQuery(trpc.event.list.queryOptions({ garageId }));
   const season = seasonOf(calendar);
+  const on = eventOfToday(calendar);
   const { cars, needsAHand, road } = latest;
   const [answer, ...rest] = garageSentences({ cars, needsAHand, road, rows: proper });
 
   return (
     <div className={styles.garage}>
+      {on ? <EventToday on={on} garage={garage} lastCarId={lastCarId} rows={rows} /> : null}
       <PageAnswer
         about={garage.name}
         beneath={
@@ -51,7 +62,7 @@ export function GarageScreen({ garageId }: { garageId: string }) {
                 </Link>
               </p>
             ) : null}
-            <NextEvent calendar={calendar} />
+            {on ? null : <NextEvent calendar={calendar} />}
           </>
         }
         action={latest.cars > 0 ? <WhatHappened garageId={garageId} /> : null}
@@ -90,7 +101,7 @@ export function GarageScreen({ garageId }: { garageId: string }) {
   );
 }
 
-/** What is on or comes next on the calendar; nothing where nothing does. */
+/** What comes next on the calendar; nothing where nothing does. */
 function NextEvent({ calendar: { events, garage } }: { calendar: EventList }) {
   const [next] = splitEvents(events, garage.today).coming;
   if (!next) return null;
@@ -138,24 +149,5 @@ function ListHead({ garageId, cars, shown, moved, sortAgain }: ListHeadProps) {
       </p>
       <ButtonLink href={`/g/${garageId}/car/add` as Route}>Add a car</ButtonLink>
     </div>
-  );
-}
-
-function NoCarYet({ garageId }: { garageId: string }) {
-  return (
-    <EmptyState
-      title="Begin with one car"
-      actions={
-        <ButtonLink href={`/g/${garageId}/car/add` as Route} look="main">
-          Add a car
-        </ButtonLink>
-      }
-    >
-      <p>
-        Its name and the unit of its odometer are enough. Then say what is to be watched, such as
-        engine oil or brake fluid, with the limits its manual gives and the day each was last done.
-      </p>
-      <p>What happens to the car from then on counts towards those limits.</p>
-    </EmptyState>
   );
 }

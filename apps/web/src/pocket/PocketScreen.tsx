@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'react';
 import { newId } from '../client/make-id.ts';
 import { Button, Notice } from '../components/index.ts';
+import { PocketUrgent } from '../urgent/PocketUrgent.tsx';
 import { CarChooser } from './CarChooser.tsx';
 import type { Begin, FastProps } from './fast/begin.ts';
 import { FastFinding } from './fast/FastFinding.tsx';
@@ -137,6 +138,7 @@ function Inside({ kept, chosen, onCar }: InsideProps) {
       <SavedLine saved={saved} undone={undone} undo={undo} />
       {trouble === null ? null : <Notice tone="alarm">{trouble}</Notice>}
       <WaitsLine />
+      <PocketUrgent garage={chosen.garage} chosenId={chosen.car.view.carId} onCar={onCar} />
       <Home
         chosen={chosen}
         today={today}

@@ -1,8 +1,10 @@
 import { HydrationBoundary } from '@tanstack/react-query';
 import type { Metadata } from 'next';
+import { cookies } from 'next/headers';
 import { Page } from '../../../frame/Page.tsx';
 import { GarageScreen } from '../../../garage/GarageScreen.tsx';
 import { overviewPages } from '../../../garage/overview-pages.ts';
+import { lastCarCookie } from '../../../record/last-car.ts';
 import { answers, ask, orNotFound, pageCache } from '../../../server/ask.ts';
 
 export const metadata: Metadata = { title: 'Garage' };
@@ -19,10 +21,11 @@ export default async function GaragePage({ params }: GaragePageProps) {
       pageCache().fetchQuery(ask().event.list.queryOptions({ garageId })),
     ]),
   );
+  const lastCarId = (await cookies()).get(lastCarCookie(garageId))?.value ?? null;
   return (
     <HydrationBoundary state={answers()}>
       <Page>
-        <GarageScreen garageId={garageId} />
+        <GarageScreen garageId={garageId} lastCarId={lastCarId} />
       </Page>
     </HydrationBoundary>
   );
