@@ -103,6 +103,7 @@ const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
   'gear.remove': ({ garageId, gearId }) =>
     stranger.gear.remove({ ...command(garageId), gearId, baseRevision: 1 }),
   'event.list': ({ garageId }) => stranger.event.list({ garageId }),
+  'event.unrecorded': ({ garageId }) => stranger.event.unrecorded({ garageId }),
   'event.add': ({ garageId }) =>
     stranger.event.add({ ...command(garageId), eventId: randomUUID(), event }),
   'event.change': ({ garageId, eventId }) =>

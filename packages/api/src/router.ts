@@ -15,6 +15,7 @@ import { addEvent, addEventInput } from './event/add.ts';
 import { changeEvent, changeEventInput } from './event/change.ts';
 import { eventList, eventListInput } from './event/list.ts';
 import { removeEvent, removeEventInput } from './event/remove.ts';
+import { unrecordedEvents, unrecordedEventsInput } from './event/unrecorded.ts';
 import { openFindings, openFindingsInput } from './finding/open.ts';
 import { atEvents, atEventsInput } from './forecast/at-events.ts';
 import { whatIfInput, whatIfOf } from './forecast/what-if.ts';
@@ -119,6 +120,9 @@ export const appRouter = router({
     list: procedure
       .input(asked(eventListInput))
       .query(({ ctx, input }) => eventList(ctx.world, ctx.asker, input)),
+    unrecorded: procedure
+      .input(asked(unrecordedEventsInput))
+      .query(({ ctx, input }) => unrecordedEvents(ctx.world, ctx.asker, input)),
     add: procedure
       .input(asked(addEventInput))
       .mutation(({ ctx, input }) => addEvent(ctx.world, ctx.asker, input)),

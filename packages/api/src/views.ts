@@ -139,6 +139,14 @@ export type EventList = {
   plannedLayUps: PlannedLayUpView[];
   /** names of the cars that are spoken of */
   cars: Record<string, string>;
+  /** everybody of the garage, by name */
+  people: { gearId: string; name: string }[];
+};
+
+/** Events that ended in the last 60 days, with the cars they named of which nothing is on record; the last first. */
+export type UnrecordedEvents = {
+  garage: GarageView;
+  events: (EventView & { cars: { carId: string; name: string }[] })[];
 };
 
 /** One item of a car, as the list of the whole garage holds it. `laneItemWords()` has its words. */

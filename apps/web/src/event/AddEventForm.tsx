@@ -82,7 +82,8 @@ export function AddEventForm({ garageId, address }: AddEventFormProps) {
         errors={trouble?.fields ?? {}}
         garageId={garageId}
         unit={unit}
-        names={{}}
+        names={data.cars}
+        people={data.people}
       />
     </Form>
   );

@@ -1,11 +1,9 @@
 'use client';
 
-import { useInfiniteQuery } from '@tanstack/react-query';
 import { refusalWords } from '../client/refusal-words.ts';
-import { useTRPC } from '../client/trpc.ts';
 import { useMorePages } from '../client/use-more-pages.ts';
 import { Button, Notice, Skeleton, Tick } from '../components/index.ts';
-import { overviewPages } from '../garage/overview-pages.ts';
+import { useListedCars } from './use-listed-cars.ts';
 
 type CarTicksProps = {
   garageId: string;
@@ -17,15 +15,11 @@ type CarTicksProps = {
 
 /** Several of the garage's cars; what is chosen stays in sight however many pages there are. */
 export function CarTicks({ garageId, names, chosen, onChange }: CarTicksProps) {
-  const trpc = useTRPC();
-  const overview = useInfiniteQuery(
-    trpc.garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
-  );
+  const { overview, cars } = useListedCars(garageId);
   const { more, busy } = useMorePages(overview);
-  const listed = overview.data?.pages.flatMap(({ rows }) => rows) ?? [];
   const known = new Map([
     ...chosen.map((id) => [id, names[id] ?? 'a car of this garage'] as const),
-    ...listed.map(({ carId, name }) => [carId, name] as const),
+    ...[...cars].map(([id, { name }]) => [id, name] as const),
   ]);
   const turn = (id: string, on: boolean) =>
     onChange(on ? [...chosen, id] : chosen.filter((one) => one !== id));

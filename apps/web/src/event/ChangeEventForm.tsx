@@ -14,8 +14,16 @@ import { TwoVersions } from '../forms/TwoVersions.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import { versionRows } from '../items/version-rows.ts';
+import type { Person } from './Crew.tsx';
 import { EventParts } from './EventParts.tsx';
-import { type EventFields, eventFields, eventLines, readEvent } from './event-fields.ts';
+import {
+  type EventFields,
+  eventFields,
+  eventLines,
+  type NamesOf,
+  readEvent,
+} from './event-fields.ts';
+import { namesOf } from './names-of.ts';
 import { RemoveEvent } from './RemoveEvent.tsx';
 import { useEventSaved } from './use-event-saved.ts';
 
@@ -34,7 +42,7 @@ export function ChangeEventForm({ garageId, eventId }: ChangeEventFormProps) {
     );
   return (
     <>
-      <Opened opened={opened} garage={data.garage} names={data.cars} />
+      <Opened opened={opened} garage={data.garage} names={data.cars} people={data.people} />
       {standing ? <RemoveEvent standing={standing} garageId={garageId} /> : null}
     </>
   );
@@ -44,9 +52,10 @@ type OpenedProps = {
   opened: EventView;
   garage: GarageView;
   names: Readonly<Record<string, string>>;
+  people: readonly Person[];
 };
 
-function Opened({ opened, garage, names }: OpenedProps) {
+function Opened({ opened, garage, names, people }: OpenedProps) {
   const { eventId } = opened;
   const { id: garageId, distanceUnit: unit } = garage;
   const trpc = useTRPC();
@@ -61,7 +70,7 @@ function Opened({ opened, garage, names }: OpenedProps) {
   const { saved, toList } = useEventSaved(garageId);
   const conflict = change.trouble?.refusal?.conflict;
   const newest = conflict ? eventInput.safeParse(conflict.body).data : undefined;
-  const carName = (id: string) => names[id] ?? 'another car';
+  const nameOf = namesOf(names, people);
 
   /** @param before what this change is put on top of, to go back to */
   async function save(fields: EventFields, before: EventInput) {
@@ -84,7 +93,7 @@ function Opened({ opened, garage, names }: OpenedProps) {
   const both =
     conflict && newest ? (
       <TwoVersions
-        rows={versionRows(mineLines(form.getValues(), carName), eventLines(newest, carName))}
+        rows={versionRows(mineLines(form.getValues(), nameOf), eventLines(newest, nameOf))}
         conflict={conflict}
         zone={garage.zone}
         change={change}
@@ -121,6 +130,7 @@ function Opened({ opened, garage, names }: OpenedProps) {
         garageId={garageId}
         unit={unit}
         names={names}
+        people={people}
       />
       {both}
     </Form>
@@ -128,8 +138,8 @@ function Opened({ opened, garage, names }: OpenedProps) {
 }
 
 /** What stands in the form, in words; it was readable when it was sent. */
-function mineLines(fields: EventFields, carName: (id: string) => string) {
+function mineLines(fields: EventFields, names: NamesOf) {
   const read = readEvent(fields);
   const event = 'event' in read ? eventInput.safeParse(read.event).data : undefined;
-  return event ? eventLines(event, carName) : [];
+  return event ? eventLines(event, names) : [];
 }

@@ -1,13 +1,18 @@
 'use client';
 
 import { EVENT_SORTS } from '@quartermark/engine/log';
-import { Controller, type UseFormReturn } from 'react-hook-form';
+import { Controller, type UseFormReturn, useWatch } from 'react-hook-form';
 import { Choice, DateField, TextField } from '../components/index.ts';
 import { FormPair, FormSection } from '../forms/Form.tsx';
 import { CarTicks } from './CarTicks.tsx';
+import { Crew, type Person } from './Crew.tsx';
 import type { EventFields } from './event-fields.ts';
 import { EVENT_NAME } from './event-words.ts';
+import { readTravel } from './going-fields.ts';
+import { travelWords } from './going-words.ts';
 import { PlannedUse } from './PlannedUse.tsx';
+import { Travel } from './Travel.tsx';
+import { useListedCars } from './use-listed-cars.ts';
 
 const SORT_OPTIONS = EVENT_SORTS.map((value) => ({ value, words: EVENT_NAME[value] }));
 
@@ -19,10 +24,11 @@ type EventPartsProps = {
   unit: 'km' | 'mi';
   /** names of the cars that go already */
   names: Readonly<Record<string, string>>;
+  people: readonly Person[];
 };
 
 /** The fields of an event, the same for a new one and for a change. */
-export function EventParts({ form, errors, garageId, unit, names }: EventPartsProps) {
+export function EventParts({ form, errors, garageId, unit, names, people }: EventPartsProps) {
   return (
     <>
       <FormSection title="What and when">
@@ -76,8 +82,54 @@ export function EventParts({ form, errors, garageId, unit, names }: EventPartsPr
             />
           )}
         />
+        <Going {...{ form, errors, garageId, names, people }} />
       </FormSection>
       <PlannedUse form={form} errors={errors} unit={unit} />
     </>
   );
+}
+
+type GoingProps = Omit<EventPartsProps, 'unit'>;
+
+/** Who drives and how they get there: folded, since an event stands without them. */
+function Going({ form, errors, garageId, names, people }: GoingProps) {
+  const { cars: listed } = useListedCars(garageId);
+  const [chosen, travel] = useWatch({ control: form.control, name: ['cars', 'travel'] });
+  const carName = (id: string) => names[id] ?? listed.get(id)?.name ?? 'a car of this garage';
+  const cars = chosen.map((id) => ({ id, name: carName(id) }));
+  const read = readTravel({ cars: chosen, travel }, {});
+  return (
+    <>
+      <Controller
+        control={form.control}
+        name="crew"
+        render={({ field }) => (
+          <Crew
+            {...{ garageId, cars, people }}
+            crew={field.value}
+            onChange={field.onChange}
+            error={within(errors, 'event.crew')}
+          />
+        )}
+      />
+      <Controller
+        control={form.control}
+        name="travel"
+        render={({ field }) => (
+          <Travel
+            cars={cars}
+            travel={field.value}
+            onChange={field.onChange}
+            error={within(errors, 'event.travel')}
+            now={travelWords({ cars: chosen, travel: read }, carName)}
+          />
+        )}
+      />
+    </>
+  );
+}
+
+/** What is wrong anywhere beneath a path; undefined where nothing is. */
+function within(errors: Record<string, string>, path: string): string | undefined {
+  return Object.entries(errors).find(([field]) => field.startsWith(`${path}.`))?.[1];
 }

@@ -1,4 +1,4 @@
-import { eventInput } from '@quartermark/engine/log';
+import { eventInput, WEIGHED_NEEDS } from '@quartermark/engine/log';
 import { expect, test } from 'vitest';
 import { emptyEvent, eventFields, eventLines, readEvent } from './event-fields.ts';
 
@@ -11,6 +11,16 @@ const full = eventInput.parse({
   cars: ['a', 'b'],
   use: { distance: { text: '1,100', unit: 'km' }, hours: 20 },
   attend: 0.5,
+  crew: [{ car: 'b', people: ['p'] }],
+  travel: { distance: { text: '80', unit: 'km' }, trailered: ['a'] },
+  requirements: {
+    weights: Object.fromEntries(WEIGHED_NEEDS.map((need) => [need, 'advice'])),
+    limitsOf: [],
+    watched: [],
+    oilFloor: 0.5,
+    odometerDays: 30,
+    inspectionDays: 365,
+  },
 });
 
 test('readEvent() gives back what eventFields() was made of', () => {
@@ -42,14 +52,18 @@ test('readEvent() says what is missing or out of order', () => {
 });
 
 test('eventLines() says each thing once, cars by their names', () => {
-  const words = eventLines(full, (id) => `car ${id}`).map((line) => line.words);
+  const names = { car: (id: string) => `car ${id}`, person: (id: string) => `person ${id}` };
+  const words = eventLines(full, names).map((line) => line.words);
   expect(words).toEqual([
     'Four days over the passes',
     'Road trip',
     '24 to 27 July 2026',
     'the north road',
     'car a, car b',
+    'car b: person p',
+    '80 km each way; car a on a trailer, others driven',
     '1,100 km, 20 h',
     'perhaps, one time in two',
+    expect.stringMatching(/^its own\. Blocking: nothing\. Advice: Here and in use, /),
   ]);
 });

@@ -7,7 +7,22 @@ import {
 } from '@quartermark/engine/log';
 import type { VersionLine } from '../items/item-lines.ts';
 import type { Problems } from '../items/limit-fields.ts';
+import {
+  type RequirementFields,
+  readRequirements,
+  requirementFields,
+} from '../requirements/requirement-fields.ts';
+import { requirementLines } from '../requirements/requirement-lines.ts';
 import { EVENT_NAME, spanWords } from './event-words.ts';
+import {
+  type CrewFields,
+  crewFields,
+  readCrew,
+  readTravel,
+  type TravelFields,
+  travelFields,
+} from './going-fields.ts';
+import { crewWords, travelWords } from './going-words.ts';
 import { plannedUseFields, readUse, type UseFields, usualUseFields } from './planned-use-fields.ts';
 import { attendWords, plannedUseWords } from './planned-use-words.ts';
 
@@ -24,6 +39,10 @@ export type EventFields = {
   use: UseFields;
   /** how likely they go, 0..1 as text */
   attend: string;
+  crew: CrewFields;
+  travel: TravelFields;
+  /** null: what the garage asks counts */
+  requirements: RequirementFields | null;
 };
 
 /** @param unit in which distances are proposed, where none was typed yet */
@@ -38,6 +57,9 @@ export function emptyEvent(unit: Distance['unit']): EventFields {
     cars: [],
     use: usualUseFields(unit),
     attend: String(ATTEND_USUAL),
+    crew: {},
+    travel: travelFields({}, unit),
+    requirements: null,
   };
 }
 
@@ -47,7 +69,7 @@ export function eventFields(
   revision: number,
   unit: Distance['unit'],
 ): EventFields {
-  const { name, sort, start, end = '', place = '', cars, attend } = event;
+  const { name, sort, start, end = '', place = '', cars, attend, requirements } = event;
   return {
     baseRevision: revision,
     name,
@@ -58,6 +80,9 @@ export function eventFields(
     cars: [...cars],
     use: plannedUseFields(event, unit),
     attend: String(attend),
+    crew: crewFields(event),
+    travel: travelFields(event, unit),
+    requirements: requirements === undefined ? null : requirementFields(requirements),
   };
 }
 
@@ -70,6 +95,11 @@ export function readEvent(fields: EventFields): { event: EventDraft } | { proble
   if (start !== '' && end !== '' && end < start)
     problems['event.end'] = 'The last day is before the first; swap them or leave it empty.';
   const use = readUse(fields, problems);
+  const crew = readCrew(fields);
+  const travel = readTravel(fields, problems);
+  const asked = fields.requirements;
+  const requirements =
+    asked === null ? null : readRequirements(asked, 'event.requirements', problems);
   if (Object.keys(problems).length > 0) return { problems };
   return {
     event: {
@@ -81,21 +111,37 @@ export function readEvent(fields: EventFields): { event: EventDraft } | { proble
       cars,
       ...(use === undefined ? {} : { use }),
       attend: Number(attend),
+      ...(crew === undefined ? {} : { crew }),
+      ...(travel === undefined ? {} : { travel }),
+      ...(requirements === null ? {} : { requirements }),
     },
   };
 }
 
-/** An event in words, a line for each thing its form can change. @param carName of a car's id */
-export function eventLines(event: EventInput, carName: (id: string) => string): VersionLine[] {
+/** Names by id. */
+export type NamesOf = { car: (id: string) => string; person: (id: string) => string };
+
+/** An event in words, a line for each thing its form can change. */
+export function eventLines(event: EventInput, { car, person }: NamesOf): VersionLine[] {
   return [
     { label: 'Name', words: event.name },
     { label: 'Sort', words: EVENT_NAME[event.sort] },
     { label: 'Days', words: spanWords(event) },
     { label: 'Place', words: event.place ?? 'Not said' },
-    { label: 'Cars', words: carsWords(event.cars, carName) },
+    { label: 'Cars', words: carsWords(event.cars, car) },
+    { label: 'Who drives', words: crewWords(event, car, person) },
+    { label: 'The way there', words: travelWords(event, car) },
     { label: 'What each car does', words: plannedUseWords(event.use) },
     { label: 'How likely', words: attendWords(event.attend) },
+    { label: 'What it asks', words: asksWords(event) },
   ];
+}
+
+/** Of requirements of its own, all of them in one line: two versions may differ in any. */
+function asksWords({ requirements }: EventInput): string {
+  if (requirements === undefined) return 'what the garage asks';
+  const lines = requirementLines(requirements).map(({ label, words }) => `${label}: ${words}`);
+  return `its own. ${lines.join('. ')}`;
 }
 
 /** The cars that go. @example carsWords([], name) // "not said yet" */

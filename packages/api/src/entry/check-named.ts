@@ -38,15 +38,16 @@ export async function checkNamed(
   }
 }
 
-/** An id is that of a finding or an incident, and of the same car or piece; a word is a notice's name. */
-async function checkNotice({ tx, garage }: Writing, entry: EntryOf<'answer'>): Promise<void> {
+/**
+ * An id is that of a finding or an incident of the same car or piece, or that of an event, of which is said
+ * that a car it named did not go; a word is a notice's name.
+ */
+async function checkNotice(writing: Writing, entry: EntryOf<'answer'>): Promise<void> {
+  const { tx, garage } = writing;
   if (!id.safeParse(entry.notice).success) return;
   const asked = await readEntry(tx, garage.id, entry.notice);
-  if (asked?.kind !== 'finding' && asked?.kind !== 'incident')
-    throw badField(
-      'entry.notice',
-      'notice: is no finding and no incident of this garage; open the one you answer and answer it there',
-    );
+  if (asked === null) return checkEvent(writing, entry);
+  if (asked.kind !== 'finding' && asked.kind !== 'incident') throw noNotice();
   const same = asked.carId === null ? asked.gearId === aboutGear(entry) : asked.carId === entry.car;
   if (!same)
     throw badField(
@@ -54,3 +55,22 @@ async function checkNotice({ tx, garage }: Writing, entry: EntryOf<'answer'>): P
       'the finding or incident is about another car or piece; open it there and answer it',
     );
 }
+
+async function checkEvent(
+  { tx, garage }: Writing,
+  { notice, car }: EntryOf<'answer'>,
+): Promise<void> {
+  const event = await readEvent(tx, garage.id, notice);
+  if (event === null) throw noNotice();
+  if (car === undefined || !event.body.cars?.includes(car))
+    throw badField(
+      'entry.car',
+      'the event does not name this car; answer it for a car that was to go',
+    );
+}
+
+const noNotice = () =>
+  badField(
+    'entry.notice',
+    'notice: is no finding, no incident and no event of this garage; open the one you answer and answer it there',
+  );

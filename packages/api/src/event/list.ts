@@ -1,4 +1,10 @@
-import { listEvents, listPlannedLayUps, namesOfThings, readGarage } from '@quartermark/db';
+import {
+  listEvents,
+  listPeople,
+  listPlannedLayUps,
+  namesOfThings,
+  readGarage,
+} from '@quartermark/db';
 import { addDays } from '@quartermark/engine/calendar';
 import { z } from 'zod';
 import { id } from '../asked.ts';
@@ -26,9 +32,10 @@ export function eventList(
     if (!row) throw notFoundHere('garage', 'garageId');
     const garage = garageViewOf(row, world.clock.now());
     const since = addDays(garage.today, -PAST_DAYS);
-    const [rows, plans] = await Promise.all([
+    const [rows, plans, people] = await Promise.all([
       listEvents(tx, garageId, since),
       listPlannedLayUps(tx, garageId, since),
+      listPeople(tx, garageId),
     ]);
     const events = rows.map(eventViewOf);
     const plannedLayUps = plans.map(plannedLayUpViewOf);
@@ -37,6 +44,6 @@ export function eventList(
       ...plannedLayUps.map(({ carId }) => carId),
     ];
     const cars = await namesOfThings(tx, garageId, carIds);
-    return { garage, events, plannedLayUps, cars };
+    return { garage, events, plannedLayUps, cars, people };
   });
 }

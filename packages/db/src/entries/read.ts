@@ -1,5 +1,5 @@
 import type { EntryKind } from '@quartermark/engine/log';
-import { and, asc, eq, inArray, isNull } from 'drizzle-orm';
+import { and, asc, eq, gte, inArray, isNull } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { entry } from '../schema.ts';
 
@@ -37,6 +37,32 @@ export function listEntriesOfKinds(
       and(
         eq(entry.garageId, garageId),
         eq(entry.carId, carId),
+        inArray(entry.kind, [...kinds]),
+        isNull(entry.removedAt),
+      ),
+    )
+    .orderBy(asc(entry.on), asc(entry.recorded));
+}
+
+/**
+ * Entries of these kinds of any car of the garage from a day on, by day and then as recorded, tombstones
+ * left out.
+ *
+ * @param since civil date
+ */
+export function listEntriesSince(
+  tx: Tx,
+  garageId: string,
+  kinds: readonly EntryKind[],
+  since: string,
+): Promise<EntryRow[]> {
+  return tx
+    .select()
+    .from(entry)
+    .where(
+      and(
+        eq(entry.garageId, garageId),
+        gte(entry.on, since),
         inArray(entry.kind, [...kinds]),
         isNull(entry.removedAt),
       ),

@@ -24,6 +24,20 @@ export function listGear(tx: Tx, garageId: string): Promise<GearRow[]> {
     .orderBy(asc(gear.addedAt), asc(gear.id));
 }
 
+/** Those who drive or help, by name; somebody who was removed is left out. */
+export async function listPeople(
+  tx: Tx,
+  garageId: string,
+): Promise<{ gearId: string; name: string }[]> {
+  const rows = await tx
+    .select({ gearId: gear.id, body: gear.body })
+    .from(gear)
+    .where(and(eq(gear.garageId, garageId), eq(gear.kind, 'person'), isNull(gear.removedAt)));
+  return rows
+    .map(({ gearId, body }) => ({ gearId, name: body.name }))
+    .sort((a, b) => a.name.localeCompare(b.name, 'en') || a.gearId.localeCompare(b.gearId));
+}
+
 /** Items of these pieces, each list in its own order, removed ones left out. */
 export function listItemsOfGear(
   tx: Tx,

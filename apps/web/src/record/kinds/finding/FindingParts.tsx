@@ -6,8 +6,8 @@ import { ChoiceField } from '../../ChoiceField.tsx';
 import { CORNERS } from '../../corners.ts';
 import type { PartProps } from '../../parts.ts';
 
-const WHERE = [...CORNERS, { value: 'elsewhere', words: 'Elsewhere' }] as const;
-const SEVERITIES = [
+export const WHERE = [...CORNERS, { value: 'elsewhere', words: 'Elsewhere' }] as const;
+export const SEVERITIES = [
   { value: 'doNotDrive', words: 'Do not drive', hint: 'The car stays until it is dealt with' },
   { value: 'beforeHardUse', words: 'Before hard use', hint: 'The road is fine, a circuit is not' },
   { value: 'watch', words: 'Watch', hint: 'It may get worse' },

@@ -16,7 +16,7 @@ type ByCornerProps<R extends { corner: Corner }> = {
   children: (row: R, at: number) => ReactNode;
 };
 
-/** The rows of a list under their corners, each with its place in the list. */
+/** The rows of a list under their corners, each with its place in the list; a corner without any is left out. */
 export function ByCorner<R extends { corner: Corner }>(props: ByCornerProps<R>) {
   const { rows, of, units, unit, onUnit, children } = props;
   return (
@@ -24,12 +24,14 @@ export function ByCorner<R extends { corner: Corner }>(props: ByCornerProps<R>) 
       <div className={styles.unit}>
         <UnitChoice of={of} units={units} value={unit} onChange={onUnit} />
       </div>
-      {CORNERS.map(({ value, words }) => (
-        <fieldset key={value} className={styles.corner}>
-          <legend>{words}</legend>
-          {rows.map((row, at) => (row.corner === value ? children(row, at) : null))}
-        </fieldset>
-      ))}
+      {CORNERS.filter(({ value }) => rows.some(({ corner }) => corner === value)).map(
+        ({ value, words }) => (
+          <fieldset key={value} className={styles.corner}>
+            <legend>{words}</legend>
+            {rows.map((row, at) => (row.corner === value ? children(row, at) : null))}
+          </fieldset>
+        ),
+      )}
     </div>
   );
 }
