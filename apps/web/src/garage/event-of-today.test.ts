@@ -10,6 +10,7 @@ const list = (...days: [start: string, end?: string][]): EventList => ({
     revision: 1,
   })),
   plannedLayUps: [],
+  people: [],
   cars: {},
 });
 const on = (...days: [string, string?][]) => eventOfToday(list(...days))?.eventId ?? null;
