@@ -1,10 +1,27 @@
 import { addDays } from '@quartermark/engine/calendar';
-import type { EventDraft } from '@quartermark/engine/log';
+import type { EventDraft, Requirements } from '@quartermark/engine/log';
+import { usualRequirements } from '@quartermark/engine/readiness';
 import { CLUB } from './club.ts';
-import { carId, eventId, layUpId } from './record-id.ts';
+import { PIECE } from './gear.ts';
+import { carId, eventId, gearId, layUpId } from './record-id.ts';
 import type { SeedGarage } from './seed-garage.ts';
 
-/** What the invented club has on its calendar. */
+const crew = (car: number, ...people: number[]) => ({
+  car: carId(car),
+  people: people.map(gearId),
+});
+const oneWay = (text: string) => ({ text, unit: 'km' as const });
+
+/** What the invented circuit asks: limits that matter there, by its own house rules. */
+function askedAtTheCircuit(edition: string): Requirements {
+  return {
+    ...usualRequirements('circuit'),
+    limitsOf: ['engineOil', 'oilFilter', 'brakeFluid', 'pads', 'tyres', 'wheelFasteners'],
+    rules: { name: `House rules of ${CLUB.circuit}`, edition },
+  };
+}
+
+/** What the invented club has on its calendar, and what is over. */
 export function clubCalendar(day: string): SeedGarage['events'] {
   const on = (offset: number) => addDays(day, offset);
   const events: EventDraft[] = [
@@ -14,9 +31,17 @@ export function clubCalendar(day: string): SeedGarage['events'] {
       sort: 'circuit',
       start: on(5),
       place: CLUB.circuit,
-      cars: [carId(1), carId(7)],
+      cars: [carId(1), carId(7), carId(4), carId(8)],
       use: { sessions: 4 },
       attend: 1,
+      crew: [
+        crew(1, PIECE.oda, PIECE.tam),
+        crew(7, PIECE.yselt),
+        crew(4, PIECE.tam),
+        crew(8, PIECE.perrin),
+      ],
+      travel: { distance: oneWay('60'), trailered: [carId(7)] },
+      requirements: askedAtTheCircuit(on(-150)),
     },
     {
       name: 'Drag-strip evening',
@@ -25,6 +50,8 @@ export function clubCalendar(day: string): SeedGarage['events'] {
       place: CLUB.dragStrip,
       cars: [carId(2)],
       use: { launches: 6 },
+      crew: [crew(2, PIECE.oda)],
+      travel: { distance: oneWay('45') },
     },
     {
       name: 'Autocross, third round',
@@ -34,6 +61,8 @@ export function clubCalendar(day: string): SeedGarage['events'] {
       cars: [carId(4), carId(8)],
       use: { sessions: 1 },
       attend: 0.5,
+      crew: [crew(4, PIECE.yselt), crew(8, PIECE.perrin)],
+      travel: { distance: oneWay('18') },
     },
     {
       name: 'Four days over the passes',
@@ -42,6 +71,24 @@ export function clubCalendar(day: string): SeedGarage['events'] {
       end: on(42),
       cars: [carId(8)],
       use: { distance: { text: '1,100', unit: 'km' } },
+      crew: [crew(8, PIECE.perrin, PIECE.oda)],
+    },
+    // over: the first three are in the cars' own books, of the last nobody has written anything
+    { name: 'Circuit day', sort: 'circuit', start: on(-16), place: CLUB.circuit, cars: [carId(1)] },
+    { name: 'Circuit day', sort: 'circuit', start: on(-9), place: CLUB.circuit, cars: [carId(7)] },
+    {
+      name: 'Autocross, second round',
+      sort: 'autocross',
+      start: on(-8),
+      place: CLUB.autocross,
+      cars: [carId(4), carId(8)],
+    },
+    {
+      name: 'Drag-strip evening',
+      sort: 'dragStrip',
+      start: on(-22),
+      place: CLUB.dragStrip,
+      cars: [carId(2)],
     },
   ];
   return events.map((event, index) => ({ id: eventId(index + 1), event }));

@@ -1,4 +1,5 @@
 import type { EntryDraft } from '@quartermark/engine/log';
+import { beforeEvents } from './before-events.ts';
 import { CLUB } from './club.ts';
 import { PIECE } from './gear.ts';
 import { type GearEntry, gearSteps } from './gear-sheet.ts';
@@ -98,5 +99,6 @@ export function gearLog(day: string): SeedStep[] {
       severity: 'beforeHardUse',
       note: 'Not lifted since. The fitter comes.',
     },
+    ...beforeEvents,
   ]);
 }

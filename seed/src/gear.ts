@@ -18,6 +18,9 @@ export const PIECE = {
   tam: 10,
   perrin: 11,
   yselt: 12,
+  tripPads: 13,
+  hatchPads: 14,
+  hatchTyres: 15,
 } as const;
 
 const label = (name: string, value: string, source: string): ItemDraft => ({
@@ -124,5 +127,41 @@ export function clubGear(day: string): SeedGear[] {
     pieceOf('yselt', PIECE.yselt, { kind: 'person', name: CLUB.drivers[3] }, [
       label('Helmet', on(230), "label inside, by the organiser's rules"),
     ]),
+    pieceOf('tripPads', PIECE.tripPads, {
+      kind: 'component',
+      name: 'Front pads, fast road',
+      sort: 'pads',
+      condition: 'new',
+      leastDepth: { text: '3', unit: 'mm' },
+      newDepth: { text: '12', unit: 'mm' },
+    }),
+    pieceOf(
+      'hatchPads',
+      PIECE.hatchPads,
+      {
+        kind: 'component',
+        name: 'Front pads of the hatch',
+        sort: 'pads',
+        condition: 'new',
+        leastDepth: { text: '3', unit: 'mm' },
+        newDepth: { text: '10', unit: 'mm' },
+      },
+      [
+        {
+          name: 'Front pads of the hatch, worn out',
+          role: 'pads',
+          limits: [{ measure: 'sessions', value: 40 }],
+          leadDays: 4,
+          source: "owner's own value",
+        },
+      ],
+    ),
+    pieceOf('hatchTyres', PIECE.hatchTyres, {
+      kind: 'component',
+      name: 'Road tyres of the hatch',
+      sort: 'tyreSet',
+      condition: 'new',
+      dateCode: '1125',
+    }),
   ];
 }

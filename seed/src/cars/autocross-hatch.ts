@@ -71,6 +71,7 @@ const items = ({ on }: CarSheet): ItemDraft[] => [
   },
   {
     name: 'Brake fluid, flush',
+    role: 'brakeFluid',
     limits: [
       { measure: 'sessions', value: 18, weights: { road: 0, touring: 0, autocross: 0.3 } },
       { measure: 'months', value: 18 },

@@ -111,6 +111,7 @@ const items = ({ on }: CarSheet): ItemDraft[] => [
   },
   {
     name: 'Brake fluid, flush',
+    role: 'brakeFluid',
     limits: [
       {
         measure: 'sessions',
@@ -131,6 +132,7 @@ const items = ({ on }: CarSheet): ItemDraft[] => [
   },
   {
     name: 'Front brake pads',
+    role: 'pads',
     limits: [{ measure: 'sessions', value: 14, weights: { road: 0, touring: 0 } }],
     leadDays: 12,
     source: "owner's own value",

@@ -66,6 +66,7 @@ const items = ({ on }: CarSheet): ItemDraft[] => [
   },
   {
     name: 'Brake fluid, flush',
+    role: 'brakeFluid',
     limits: [{ measure: 'months', value: 24 }],
     source: "maker's manual of this invented car",
   },

@@ -46,6 +46,7 @@ export { formatRough } from './rough-number.ts';
 export * from './said-answer.ts';
 export * from './said-words.ts';
 export { openSentences, stopSentences } from './stop-sentences.ts';
+export * from './take-words.ts';
 export * from './typed-words.ts';
 export * from './tyre-age-sentence.ts';
 export * from './urgency-of.ts';

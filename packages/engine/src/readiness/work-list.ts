@@ -28,10 +28,12 @@ function grouped(car: string, needs: readonly Need[]): Iterable<Group> {
   return groups.values();
 }
 
-/** What is one job in the garage: engine oil with its filter, all wheels at once. */
+/** What is one job in the garage: engine oil with its filter, a set that is renewed, all wheels at once. */
 function jobOf({ work, record }: Remedy, need: string): string {
   if (work === 'fluids' && record?.at === 'entry' && record.kind === 'oilChange')
     return `${work}/oil`;
+  if (record?.at === 'entry' && record.kind === 'fit' && record.component !== undefined)
+    return `${work}/${record.component}`;
   return work === 'torque' ? `${work}/wheels` : `${work}/${need}`;
 }
 
