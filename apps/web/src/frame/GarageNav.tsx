@@ -25,12 +25,12 @@ export function GarageNav({ garageId }: { garageId: string }) {
     { href: home as Route, words: 'Garage' },
     { href: `${home}/due` as Route, words: 'What is due' },
     { href: `${home}/record` as Route, words: 'What happened' },
+    { href: `${home}/events` as Route, words: 'Events' },
     { href: '/pocket' as Route, words: 'Paddock' },
     { href: `${home}/findings` as Route, words: 'Findings' },
     { href: `${home}/gear` as Route, words: 'Sets, tools and people' },
   ];
   const rest: Way[] = [
-    { href: `${home}/events` as Route, words: 'Events' },
     { href: `${home}/log` as Route, words: 'Log' },
     { href: `${home}/oil` as Route, words: 'Oil compared' },
     { href: `${home}/said` as Route, words: 'We said, it was' },

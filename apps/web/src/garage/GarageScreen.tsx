@@ -1,6 +1,6 @@
 'use client';
 
-import type { EventList, OverviewPage } from '@quartermark/api/client';
+import type { OverviewPage } from '@quartermark/api/client';
 import { formatDay, garageSentences } from '@quartermark/engine/display';
 import { useSuspenseInfiniteQuery, useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
@@ -12,7 +12,7 @@ import { seasonOf } from '../board/season.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useMorePages } from '../client/use-more-pages.ts';
 import { Button, ButtonLink, PageAnswer } from '../components/index.ts';
-import { eventsAnswer, splitEvents } from '../event/event-words.ts';
+import { NextEventLine } from '../event-day/NextEventLine.tsx';
 import { CarRow } from './CarRow.tsx';
 import { EventToday } from './EventToday.tsx';
 import { eventOfToday } from './event-of-today.ts';
@@ -62,7 +62,7 @@ export function GarageScreen({ garageId, lastCarId }: GarageScreenProps) {
                 </Link>
               </p>
             ) : null}
-            {on ? null : <NextEvent calendar={calendar} />}
+            {on ? null : <NextEventLine calendar={calendar} className={styles.way} />}
           </>
         }
         action={latest.cars > 0 ? <WhatHappened garageId={garageId} /> : null}
@@ -98,19 +98,6 @@ export function GarageScreen({ garageId, lastCarId }: GarageScreenProps) {
         </>
       )}
     </div>
-  );
-}
-
-/** What comes next on the calendar; nothing where nothing does. */
-function NextEvent({ calendar: { events, garage } }: { calendar: EventList }) {
-  const [next] = splitEvents(events, garage.today).coming;
-  if (!next) return null;
-  return (
-    <p>
-      <Link href={`/g/${garage.id}/events` as Route} className={styles.way}>
-        {eventsAnswer(events, garage.today)}
-      </Link>
-    </p>
   );
 }
 

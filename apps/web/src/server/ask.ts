@@ -48,6 +48,7 @@ function isNotFound(error: unknown): boolean {
   const refusal = refusalOf(error);
   // an id in the address that is none at all is as good as one that leads nowhere
   const noId =
-    refusal?.code === 'badInput' && /^(garage|car|gear|entry|item)Id$/.test(refusal.field ?? '');
+    refusal?.code === 'badInput' &&
+    /^(garage|car|gear|entry|item|event)Id$/.test(refusal.field ?? '');
   return refusal?.code === 'notFound' || noId;
 }
