@@ -20,31 +20,41 @@ const on = (day: number, time: string, piece: number, car: string, positions: st
   }) as const;
 
 /** Front pads, inner and outer, left and right alike, in millimetres. */
-const pads = (day: number, time: string, piece: number, inner: string, outer: string) =>
-  ({
-    day,
-    time,
-    kind: 'measure',
-    component: gearId(piece),
-    pads: [
-      { corner: 'frontLeft', inner: mm(inner), outer: mm(outer) },
-      { corner: 'frontRight', inner: mm(inner), outer: mm(outer) },
-    ],
-  }) as const;
+const pads = (
+  day: number,
+  time: string,
+  piece: number,
+  inner: string,
+  outer: string,
+): GearEntry => ({
+  day,
+  time,
+  kind: 'measure',
+  component: gearId(piece),
+  pads: [
+    { corner: 'frontLeft', inner: mm(inner), outer: mm(outer) },
+    { corner: 'frontRight', inner: mm(inner), outer: mm(outer) },
+  ],
+});
 
-const tread = (day: number, time: string, piece: number, front: string, rear: string) =>
-  ({
-    day,
-    time,
-    kind: 'measure',
-    component: gearId(piece),
-    tread: [
-      { corner: 'frontLeft', depth: mm(front) },
-      { corner: 'frontRight', depth: mm(front) },
-      { corner: 'rearLeft', depth: mm(rear) },
-      { corner: 'rearRight', depth: mm(rear) },
-    ],
-  }) as const;
+const tread = (
+  day: number,
+  time: string,
+  piece: number,
+  front: string,
+  rear: string,
+): GearEntry => ({
+  day,
+  time,
+  kind: 'measure',
+  component: gearId(piece),
+  tread: [
+    { corner: 'frontLeft', depth: mm(front) },
+    { corner: 'frontRight', depth: mm(front) },
+    { corner: 'rearLeft', depth: mm(rear) },
+    { corner: 'rearRight', depth: mm(rear) },
+  ],
+});
 
 const wheels = (
   day: number,
