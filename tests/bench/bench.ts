@@ -8,6 +8,7 @@ import { forecastFindings } from './forecast.ts';
 import { appendRows, ledgerFinding } from './ledger.ts';
 import { Line } from './line.ts';
 import { overviewFindings } from './overview.ts';
+import { readinessFinding } from './readiness.ts';
 import { table } from './table.ts';
 
 const ROUNDS = 200;
@@ -38,7 +39,7 @@ export async function bench(): Promise<void> {
     const [first] = lines;
     if (!first) throw new Error('there is no queue to measure');
     findings.push(...(await overviewFindings(first, GARAGES)), await analysisFinding(first));
-    findings.push(...(await forecastFindings()), await ledgerFinding());
+    findings.push(...(await forecastFindings()), await ledgerFinding(), await readinessFinding());
     show(findings, await appendRows(), lines[0]?.took.empty.length ?? 0, began);
   } finally {
     await Promise.allSettled(lines.map((line) => line.close()));

@@ -7,12 +7,14 @@ import { engineFaults } from './faults/engine.ts';
 import { forecastFaults } from './faults/forecast.ts';
 import { jobsFaults } from './faults/jobs.ts';
 import { ledgerFaults } from './faults/ledger.ts';
+import { readinessFaults } from './faults/readiness.ts';
 import { runTests } from './run-tests.ts';
 
 const FAULTS: readonly Fault[] = [
   ...engineFaults,
   ...forecastFaults,
   ...ledgerFaults,
+  ...readinessFaults,
   ...databaseFaults,
   ...jobsFaults,
   ...apiFaults,

@@ -17,6 +17,7 @@ import { certificateTrouble, readCertificate } from './tls/certificate.ts';
 import { startFront } from './tls/front.ts';
 
 const PARENT_CHECK_MS = 500;
+const KEEP_ALIVE_MS = 65_000;
 
 /**
  * The life of an installation: clear what an earlier run left, open the servers, bring the tables up to
@@ -96,7 +97,17 @@ async function launch(env: LauncherEnv, undo: Undo, end: End): Promise<void> {
     runChild({
       ...common,
       name: 'web',
-      args: [nextCommand(), 'start', '-H', inner.host, '-p', String(inner.port)],
+      args: [
+        nextCommand(),
+        'start',
+        '-H',
+        inner.host,
+        '-p',
+        String(inner.port),
+        // longer than those in front keep a connection, or one is used again just as it closes
+        '--keepAliveTimeout',
+        String(KEEP_ALIVE_MS),
+      ],
       cwd: path.join(projectRoot, 'apps/web'),
       env: webEnvironment(env, servers, env.secret ?? secrets.session, runId, inner),
       isReady: () => answersAs(inner, runId),

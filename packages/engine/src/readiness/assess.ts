@@ -1,7 +1,7 @@
 import { FIXED_NEEDS, type NeedWeight, type Requirements } from '../log/requirements.ts';
 import type { CarAcceptance, CarAsked, EventAsked } from './asked.ts';
 import type { Draft } from './draft.ts';
-import { knownOf } from './known.ts';
+import { type Known, knownOf } from './known.ts';
 import { type CarReadiness, NEED_STATUSES, type Need, WORK_KINDS } from './result.ts';
 import { RULES } from './rules/index.ts';
 import { verdictOf } from './verdict.ts';
@@ -22,7 +22,12 @@ export function carReadiness(
   event: EventAsked,
   requirements: Requirements,
 ): CarReadiness {
-  const known = knownOf(car, event, requirements);
+  return assess(knownOf(car, event, requirements));
+}
+
+/** The rules alone, over what is known already. */
+export function assess(known: Known): CarReadiness {
+  const { car, event, requirements } = known;
   const needs = RULES.flatMap((rule) => rule(known))
     .flatMap((one) => weighed(one, requirements, car.acceptances))
     .sort(worstFirst);

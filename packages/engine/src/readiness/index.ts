@@ -6,9 +6,10 @@ export type {
   Piece,
   SaidIn,
 } from './asked.ts';
-export { carReadiness } from './assess.ts';
+export { assess, carReadiness } from './assess.ts';
 export { inspectorFacts } from './inspector/inspector-facts.ts';
 export type * from './inspector/result.ts';
+export { knownOf } from './known.ts';
 export { pastEventsOf } from './past-use/past-events-of.ts';
 export { type FormerEvent, type ProposedUse, proposeUse } from './past-use/propose-use.ts';
 export { type DatedEvent, type RecordedUse, usesOfEvent } from './past-use/uses-of-event.ts';
