@@ -1,5 +1,6 @@
 import { rateOf } from './answers.ts';
 import { type Bank, hypothesesOf } from './bank.ts';
+import { CONSUMPTION_SCALE_L } from './drive.ts';
 import { LEVEL, SIZE } from './hypothesis.ts';
 import { normalCdf } from './normal.ts';
 
@@ -7,7 +8,6 @@ import { normalCdf } from './normal.ts';
 const NODES = gaussHermite(15);
 const WEIGHT_MIN = 1e-4;
 const VARIANCE_FLOOR = 1e-6;
-const CONSUMPTION_SCALE_L = 0.015;
 export const FARTHEST_KM = 100_000;
 const HALVINGS = 80;
 /** Thousands of km: a tenth of a millimetre. */

@@ -7,7 +7,7 @@ export type Drive = { road: number; circuit: number; runs: number };
 /** Random walk of ln rate: variance per 1,000 km. */
 const WALK_VARIANCE = 0.06 ** 2;
 /** Litres: variance of what is consumed per litre consumed. */
-const CONSUMPTION_SCALE_L = 0.015;
+export const CONSUMPTION_SCALE_L = 0.015;
 const FLOOR = 1e-9;
 const EXPONENT_MAX = 5;
 const COVARIANCE_MAX = 4;

@@ -1,7 +1,7 @@
 export { likeliestStep } from './bank.ts';
 export { resumeLedger } from './checkpoints.ts';
 export { gaussHermite } from './distance-to-min.ts';
-export { type Drive, driveBy, driveRoom } from './drive.ts';
+export { CONSUMPTION_SCALE_L, type Drive, driveBy, driveRoom } from './drive.ts';
 export { predict, update } from './filter.ts';
 export { type Folded, foldLedger } from './fold.ts';
 export { HOT_GRADES, leastAt150, type OilNamed, readGrade, WINTER_GRADES } from './grade.ts';
