@@ -12,6 +12,7 @@ import type { CarStatus } from '@quartermark/engine/matters';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type Home, home, refused } from '../support/api-house.ts';
 import { plainEngine } from '../support/plain-engine.ts';
+import { roadAsked } from '../support/road-asked.ts';
 
 let at: Home;
 let job: Db;
@@ -41,7 +42,8 @@ async function addCar(
   const items = whole.map(({ id, name }) => ({ itemId: id, item: { name, limits: [YEARLY] } }));
   if (items.length > 0) await at.me.item.addMany({ ...command(), carId, items });
   const { garageId } = at;
-  const { analysis, lines: _, said: __, oil: ___, ...columns } = plainEngine().answer(BOOK(carId));
+  const answer = plainEngine().answer(roadAsked(BOOK(carId)));
+  const { analysis, road, lines: _, said: __, oil: ___, ...columns } = answer;
   await withGarage(job, JOB, garageId, async (tx) => {
     const row = {
       ...columns,
@@ -55,7 +57,7 @@ async function addCar(
       status,
       laidUp: status === 'laidUp',
     };
-    expect(await replaceIfLater(tx, row, analysis)).toBe(true);
+    expect(await replaceIfLater(tx, row, { analysis, road })).toBe(true);
     await replaceDueLines(tx, { garageId, carId, apart: status !== 'inUse', lines: whole });
   });
   return carId;

@@ -13,6 +13,7 @@ import type { CarStatus } from '@quartermark/engine/matters';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type Home, home, refused } from '../support/api-house.ts';
 import { plainEngine } from '../support/plain-engine.ts';
+import { roadAsked } from '../support/road-asked.ts';
 
 let at: Home;
 let job: Db;
@@ -77,11 +78,12 @@ async function addCar(
   await at.me.car.add({ ...command(), carId, car: { name, unit: 'km', profile } });
   const {
     analysis,
+    road,
     lines: _,
     said: __,
     oil: ___,
     ...columns
-  } = plainEngine().answer(bookOf(carId));
+  } = plainEngine().answer(roadAsked(bookOf(carId)));
   const { garageId } = at;
   await withGarage(job, JOB, garageId, async (tx) => {
     const row = {
@@ -95,7 +97,7 @@ async function addCar(
       computedAt: new Date('2026-06-15T10:00:00Z'),
       status,
     };
-    expect(await replaceIfLater(tx, row, analysis)).toBe(true);
+    expect(await replaceIfLater(tx, row, { analysis, road })).toBe(true);
     await replaceOilLine(tx, { garageId, carId, line: told });
   });
   return carId;

@@ -15,6 +15,7 @@ const theirs = {
   eventId: randomUUID(),
   layUpId: randomUUID(),
   orderId: randomUUID(),
+  acceptanceId: randomUUID(),
 };
 
 beforeAll(async () => {
@@ -25,7 +26,13 @@ beforeAll(async () => {
   await at.record(at.draft('note', { id: theirs.entryId, note: 'Private.' }));
   const { gearId, eventId } = theirs;
   await at.me.gear.add({ ...command(at.garageId), gearId, gear });
-  await at.me.event.add({ ...command(at.garageId), eventId, event });
+  const going = { ...event, cars: [at.carId] };
+  await at.me.event.add({ ...command(at.garageId), eventId, event: going });
+  await at.me.event.accept({
+    ...command(at.garageId),
+    acceptanceId: theirs.acceptanceId,
+    acceptance: taken(eventId, at.carId),
+  });
   const { layUpId, orderId } = theirs;
   const plan = { ...command(at.garageId), carId: at.carId, layUpId, layUp };
   await at.me.plannedLayUp.add(plan);
@@ -63,6 +70,13 @@ const note = (car: string, id: string = randomUUID()) => ({
 });
 const gear = { kind: 'person' as const, name: 'Somebody' };
 const event = { name: 'Meet', sort: 'meet' as const, start: '2026-07-01' };
+const taken = (event: string, car: string) => ({
+  event,
+  car,
+  need: 'odometer',
+  because: 'It is known.',
+});
+const madeAt = '2026-06-15T10:00:00Z';
 const layUp = { start: '2026-11-01' };
 const order = { on: '2026-06-03' };
 const settings = { name: 'x', zone: 'Europe/Oslo', distanceUnit: 'km', volumeUnit: 'l' } as const;
@@ -110,6 +124,28 @@ const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
     stranger.event.change({ ...command(garageId), eventId, baseRevision: 1, event }),
   'event.remove': ({ garageId, eventId }) =>
     stranger.event.remove({ ...command(garageId), eventId, baseRevision: 1 }),
+  'event.view': ({ garageId, eventId }) => stranger.event.view({ garageId, eventId }),
+  'event.former': ({ garageId }) => stranger.event.former({ garageId }),
+  'event.tick': ({ garageId, eventId, carId }) => {
+    const tick = { tickId: randomUUID(), eventId, carId, line: 'x/oil/y', done: true, madeAt };
+    return stranger.event.tick({ ...command(garageId), ...tick });
+  },
+  'event.accept': ({ garageId, eventId, carId }) =>
+    stranger.event.accept({
+      ...command(garageId),
+      acceptanceId: randomUUID(),
+      acceptance: taken(eventId, carId),
+    }),
+  'event.withdraw': ({ garageId, acceptanceId }) =>
+    stranger.event.withdraw({ ...command(garageId), acceptanceId }),
+  'requirements.list': ({ garageId }) => stranger.requirements.list({ garageId }),
+  'requirements.change': ({ garageId }) =>
+    stranger.requirements.change({
+      ...command(garageId),
+      use: 'meet',
+      baseRevision: 0,
+      requirements: null,
+    }),
   'due.list': ({ garageId, carId }) => stranger.due.list({ garageId, filter: { carId } }),
   'plannedLayUp.add': ({ garageId, carId }) =>
     stranger.plannedLayUp.add({ ...command(garageId), carId, layUpId: randomUUID(), layUp }),
@@ -167,6 +203,7 @@ const nowhere = (): Ids => ({
   eventId: randomUUID(),
   layUpId: randomUUID(),
   orderId: randomUUID(),
+  acceptanceId: randomUUID(),
 });
 
 test.each(Object.keys(askings))(
@@ -190,6 +227,10 @@ const GARAGE_ALONE = [
   'gear.add',
   'event.list',
   'event.add',
+  'event.former',
+  'event.unrecorded',
+  'requirements.list',
+  'requirements.change',
   'due.list',
   'said.list',
   'oil.compare',

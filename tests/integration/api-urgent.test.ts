@@ -12,6 +12,7 @@ import type { EntryDraft } from '@quartermark/engine/log';
 import { answerOf } from '@quartermark/jobs/worker';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type Home, home } from '../support/api-house.ts';
+import { roadAsked } from '../support/road-asked.ts';
 
 let at: Home;
 let job: Db;
@@ -40,7 +41,7 @@ async function count(carId: string, snapshotSchema = SNAPSHOT_SCHEMA): Promise<v
   const { garageId } = at;
   await withGarage(job, JOB, garageId, async (tx) => {
     const { book, inputVersion } = await loadBook(tx, garageId, carId, at.today);
-    const { analysis, lines: _, said: __, oil, ...columns } = answerOf(book);
+    const { analysis, road, lines: _, said: __, oil, ...columns } = answerOf(roadAsked(book));
     const row = {
       ...columns,
       garageId,
@@ -51,7 +52,7 @@ async function count(carId: string, snapshotSchema = SNAPSHOT_SCHEMA): Promise<v
       asOf: at.today,
       computedAt: new Date('2026-06-15T10:00:00Z'),
     };
-    expect(await replaceIfLater(tx, row, analysis)).toBe(true);
+    expect(await replaceIfLater(tx, row, { analysis, road })).toBe(true);
     await replaceOilLine(tx, { garageId, carId, line: oil });
   });
 }

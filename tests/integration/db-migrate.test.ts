@@ -116,5 +116,5 @@ test('every table with a garage stands under forced row-level security, or holds
         select 1 from pg_attribute a where a.attrelid = c.oid and a.attname = 'garage_id'))`;
   const open = rows.filter((row) => !row.guarded).map((row) => String(row.table));
   expect(open.sort()).toEqual(['car_work', 'garage_day', 'outbox']);
-  expect(rows.length - open.length).toBe(19);
+  expect(rows.length - open.length).toBe(22);
 });

@@ -92,7 +92,12 @@ const detail = (carId: string, asOf: string): Analysis => ({
 
 const put = (written: SnapshotRow, options?: { ignoreAsOf?: boolean }) =>
   withGarage(job, JOB, garage.id, (tx) =>
-    replaceIfLater(tx, written, detail(written.carId, written.asOf), options),
+    replaceIfLater(
+      tx,
+      written,
+      { analysis: detail(written.carId, written.asOf), road: null },
+      options,
+    ),
   );
 
 const stored = async (carId: string) => {
@@ -187,11 +192,14 @@ test('rejectedReadings() names the entries whose value the answer has set aside'
   const flag = { entry: 'e1', on: '2026-03-01', value: '1 km' };
   await withGarage(job, JOB, garage.id, (tx) =>
     replaceIfLater(tx, row(carId, rests), {
-      ...detail(carId, rests.asOf),
-      flags: [
-        { ...flag, code: 'readingRejected' },
-        { ...flag, code: 'future', entry: 'e2' },
-      ],
+      analysis: {
+        ...detail(carId, rests.asOf),
+        flags: [
+          { ...flag, code: 'readingRejected' },
+          { ...flag, code: 'future', entry: 'e2' },
+        ],
+      },
+      road: null,
     }),
   );
   expect(await garage.inside((tx) => rejectedReadings(tx, garage.id, carId))).toEqual(
@@ -217,7 +225,7 @@ test('overviewPage() gives each car once, those never computed first, then by ur
       await replaceIfLater(
         tx,
         { ...row(carId, rests), garageId: big.id, urgency, overdue: urgency === 0 ? 1 : 0 },
-        detail(carId, rests.asOf),
+        { analysis: detail(carId, rests.asOf), road: null },
       );
   });
   const wanted = [
@@ -272,7 +280,7 @@ test('overviewCounts() tells the cars in use that are ready for the road from th
       const carId = ids[at] as string;
       const rests = { inputVersion: 1, engineVersion: 1, asOf: '2026-03-10' };
       const full = { ...row(carId, rests), garageId: house.id, ...more };
-      await replaceIfLater(tx, full, detail(carId, rests.asOf));
+      await replaceIfLater(tx, full, { analysis: detail(carId, rests.asOf), road: null });
     }
   });
   const counts = await withGarage(job, JOB, house.id, (tx) => overviewCounts(tx, house.id));
@@ -288,7 +296,7 @@ test('overviewPage() shows what a row rests on, and the failure beside it', asyn
     await replaceIfLater(
       tx,
       { ...row(carId, rests), garageId: small.id },
-      detail(carId, rests.asOf),
+      { analysis: detail(carId, rests.asOf), road: null },
     );
     await tx
       .insert(schema.failure)

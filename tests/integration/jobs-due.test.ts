@@ -16,6 +16,7 @@ import { JobsBench } from '../support/jobs-bench.ts';
 import type { JobsGarage } from '../support/jobs-garage.ts';
 import { BACKENDS, clockAt } from '../support/jobs-worker.ts';
 import { type PlainEngine, plainEngine } from '../support/plain-engine.ts';
+import { roadAsked } from '../support/road-asked.ts';
 
 const LINE: Omit<DueLine, 'id' | 'name'> = {
   state: 'fine',
@@ -36,7 +37,8 @@ const LINE: Omit<DueLine, 'id' | 'name'> = {
 function sayingEngine(version = 1): PlainEngine {
   const engine = plainEngine(version);
   const counting = engine.answer;
-  engine.answer = (book) => {
+  engine.answer = (asked) => {
+    const { book } = asked.car;
     const seen = book.entries.length;
     const said = (item: string): SaidLine => ({
       car: book.car.id,
@@ -52,7 +54,7 @@ function sayingEngine(version = 1): PlainEngine {
       afterwards: false,
     });
     return {
-      ...counting(book),
+      ...counting(asked),
       lines: book.items.map(({ id }) => ({ ...LINE, id, name: `${seen} seen` })),
       said: book.items.map(({ id }) => said(id)),
     };
@@ -89,9 +91,9 @@ describe.each(BACKENDS)('what falls due', ({ backend, here }) => {
     test('recompute() writes what the car’s oil is compared by, and takes it off with the car', async () => {
       const engine = sayingEngine();
       const plain = engine.answer;
-      engine.answer = (book) => {
-        const answer = plain(book);
-        const road = { low: 0.2, likely: 0.3 + book.entries.length, high: 9 };
+      engine.answer = (asked) => {
+        const answer = plain(asked);
+        const road = { low: 0.2, likely: 0.3 + asked.car.book.entries.length, high: 9 };
         return { ...answer, oil: { ...answer.oil, status: 'ok', road } };
       };
       await bench.start({ engine });
@@ -190,7 +192,8 @@ function readSaid(garage: JobsGarage, carId: string) {
 /** A later snapshot by another worker, without lines. */
 async function writeAhead(db: Db, garage: JobsGarage, carId: string, inputVersion: number) {
   const book = { asOf: '2026-03-10', car: { id: carId }, entries: [] } as never;
-  const { analysis, lines: _, said: __, oil: ___, ...columns } = plainEngine().answer(book);
+  const answer = plainEngine().answer(roadAsked(book));
+  const { analysis, road, lines: _, said: __, oil: ___, ...columns } = answer;
   const row = {
     ...columns,
     garageId: garage.id,
@@ -203,7 +206,7 @@ async function writeAhead(db: Db, garage: JobsGarage, carId: string, inputVersio
     urgency: 777,
   };
   const written = await withGarage(db, { kind: 'job' }, garage.id, (tx) =>
-    replaceIfLater(tx, row, analysis),
+    replaceIfLater(tx, row, { analysis, road }),
   );
   expect(written).toBe(true);
 }

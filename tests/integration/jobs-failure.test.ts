@@ -77,9 +77,10 @@ describe.each(BACKENDS)('a recompute that fails', ({ backend, here }) => {
       const sound = engine.answer;
       const bad = await bench.garage.addCar();
       const good = await bench.garage.addCar();
-      engine.answer = (book) => {
-        if (book.car.id === bad) throw new Error('could not read the book of the bad car');
-        return sound(book);
+      engine.answer = (asked) => {
+        if (asked.car.book.car.id === bad)
+          throw new Error('could not read the book of the bad car');
+        return sound(asked);
       };
       await bench.start({ engine });
       await bench.snapshotAt(good, 2);

@@ -42,9 +42,10 @@ describe.each(BACKENDS)('midnight', ({ backend, here }) => {
       const all: string[] = [];
       const engine: Engine = {
         version: ENGINE_VERSION,
-        answer(book) {
+        answer(asked) {
+          const { book } = asked.car;
           all.push(`${book.car.id} ${book.asOf}`);
-          return answerOf(book);
+          return answerOf(asked);
         },
       };
       const askedOf = (...cars: Cars[]) =>

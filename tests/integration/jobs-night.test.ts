@@ -99,9 +99,10 @@ describe.each(BACKENDS)('the night', ({ backend, here }) => {
       await bench.start({ engine, clock, pace: { tickMs: 100 } });
       await bench.snapshotAt(bad, 2, garage);
       await bench.snapshotAt(good, 2, garage);
-      engine.answer = (book) => {
-        if (book.car.id === bad) throw new Error('could not read the book of the bad car');
-        return sound(book);
+      engine.answer = (asked) => {
+        if (asked.car.book.car.id === bad)
+          throw new Error('could not read the book of the bad car');
+        return sound(asked);
       };
       clock.set('2026-03-11T00:00:01Z');
       const failure = await eventually('the failure', () => garage.failureOf(bad));

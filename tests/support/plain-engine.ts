@@ -17,7 +17,7 @@ export function plainEngine(version = 1): PlainEngine {
     version,
     asked: 0,
     failWith: null,
-    answer(book) {
+    answer({ car: { book } }) {
       engine.asked += 1;
       if (engine.failWith !== null) throw new Error(engine.failWith);
       return countEntries(book, version);
@@ -41,6 +41,7 @@ function countEntries(book: Book, engineVersion: number): Answer {
       oil: noOilYet(),
       ...nothingOpen,
     },
+    road: null,
     lane: {
       next: [],
       odometer: null,

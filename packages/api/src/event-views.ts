@@ -24,7 +24,7 @@ export type EventPage = {
   ticks: TickView[];
   /** everybody of the garage, by name */
   people: { gearId: string; name: string }[];
-  /** where the event says no use; null where it does, or where no car goes */
+  /** what its first car may do there; null where the event says it, or where nothing is usual */
   proposal: UseProposal | null;
   /** names of cars, people, items and parts, by id */
   names: Record<string, string>;
@@ -100,7 +100,10 @@ export type TickView = {
 /** Events that are over, the newest first. */
 export type FormerEvents = { events: EventView[] };
 
-/** `revision` 0: the usual ones, the garage has none of its own. */
+/**
+ * `revision` 0: the garage never had its own. After it went back to the usual ones it goes on counting,
+ * so that nobody overwrites what he has not seen.
+ */
 export type RequirementsRow = {
   use: ReadyFor;
   requirements: Requirements;

@@ -11,11 +11,16 @@ import { recordEntry, recordEntryInput } from './entry/record.ts';
 import { removeEntry, removeEntryInput } from './entry/remove.ts';
 import { entryRevisions, entryRevisionsInput } from './entry/revisions.ts';
 import { entrySome, entrySomeInput } from './entry/some.ts';
+import { acceptNeed, acceptNeedInput } from './event/accept.ts';
 import { addEvent, addEventInput } from './event/add.ts';
 import { changeEvent, changeEventInput } from './event/change.ts';
+import { formerEvents, formerEventsInput } from './event/former.ts';
 import { eventList, eventListInput } from './event/list.ts';
 import { removeEvent, removeEventInput } from './event/remove.ts';
+import { tickEvent, tickEventInput } from './event/tick.ts';
 import { unrecordedEvents, unrecordedEventsInput } from './event/unrecorded.ts';
+import { eventView, eventViewInput } from './event/view.ts';
+import { withdrawNeed, withdrawNeedInput } from './event/withdraw.ts';
 import { openFindings, openFindingsInput } from './finding/open.ts';
 import { atEvents, atEventsInput } from './forecast/at-events.ts';
 import { whatIfInput, whatIfOf } from './forecast/what-if.ts';
@@ -44,6 +49,8 @@ import { addPlannedLayUp, addPlannedLayUpInput } from './planned-lay-up/add.ts';
 import { changePlannedLayUp, changePlannedLayUpInput } from './planned-lay-up/change.ts';
 import { removePlannedLayUp, removePlannedLayUpInput } from './planned-lay-up/remove.ts';
 import { pocketSheet } from './pocket/sheet.ts';
+import { changeRequirements, changeRequirementsInput } from './requirements/change.ts';
+import { requirementsList, requirementsListInput } from './requirements/list.ts';
 import { listSaidOfCars, saidListInput } from './said/list.ts';
 import { setupState } from './setup/state.ts';
 import { changeSpec, changeSpecInput } from './spec/change.ts';
@@ -132,6 +139,29 @@ export const appRouter = router({
     remove: procedure
       .input(asked(removeEventInput))
       .mutation(({ ctx, input }) => removeEvent(ctx.world, ctx.asker, input)),
+    view: procedure
+      .input(asked(eventViewInput))
+      .query(({ ctx, input }) => eventView(ctx.world, ctx.asker, input)),
+    former: procedure
+      .input(asked(formerEventsInput))
+      .query(({ ctx, input }) => formerEvents(ctx.world, ctx.asker, input)),
+    tick: procedure
+      .input(asked(tickEventInput))
+      .mutation(({ ctx, input }) => tickEvent(ctx.world, ctx.asker, input)),
+    accept: procedure
+      .input(asked(acceptNeedInput))
+      .mutation(({ ctx, input }) => acceptNeed(ctx.world, ctx.asker, input)),
+    withdraw: procedure
+      .input(asked(withdrawNeedInput))
+      .mutation(({ ctx, input }) => withdrawNeed(ctx.world, ctx.asker, input)),
+  }),
+  requirements: router({
+    list: procedure
+      .input(asked(requirementsListInput))
+      .query(({ ctx, input }) => requirementsList(ctx.world, ctx.asker, input)),
+    change: procedure
+      .input(asked(changeRequirementsInput))
+      .mutation(({ ctx, input }) => changeRequirements(ctx.world, ctx.asker, input)),
   }),
   due: router({
     list: procedure

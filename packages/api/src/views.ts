@@ -98,7 +98,10 @@ export type CarView = {
   engineVersion: number | null;
   /** null: being recomputed */
   analysis: Analysis | null;
-  /** for the road, on the day of the analysis; null: not in use, or being recomputed */
+  /**
+   * for the road, on the day of the analysis; null: not in use, or being recomputed. On a phone's sheet
+   * without the needs that are met
+   */
   road: CarReadiness | null;
   failure: FailureView | null;
   /** components that are on it now */

@@ -3,10 +3,11 @@ import postgres from 'postgres';
 import * as authSchema from './auth-schema.ts';
 import * as dueTables from './due-schema.ts';
 import * as oilTables from './oil-schema.ts';
+import * as readinessTables from './readiness-schema.ts';
 import * as tables from './schema.ts';
 
 export { authSchema };
-export const schema = { ...authSchema, ...tables, ...dueTables, ...oilTables };
+export const schema = { ...authSchema, ...tables, ...dueTables, ...oilTables, ...readinessTables };
 export type Schema = typeof schema;
 export type Orm = PostgresJsDatabase<Schema>;
 

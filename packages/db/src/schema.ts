@@ -9,6 +9,7 @@ import type {
   OrderInput,
   SpecSheet,
 } from '@quartermark/engine/log';
+import type { CarReadiness } from '@quartermark/engine/readiness';
 import {
   bigint,
   boolean,
@@ -318,6 +319,8 @@ export const snapshotDetail = pgTable(
     carId: uuid('car_id').notNull(),
     inputVersion: bigint('input_version', { mode: 'number' }).notNull(),
     detail: jsonb('detail').$type<Analysis>().notNull(),
+    /** readiness for the road, on the day of the analysis; null: not in use */
+    road: jsonb('road').$type<CarReadiness>(),
   },
   (t) => [primaryKey({ columns: [t.garageId, t.carId] }), ofCar(t as never)],
 );

@@ -1,14 +1,13 @@
 import {
   carWithSnapshot,
   driverNames,
-  listEntriesOfGear,
-  listGear,
-  listGearOnceOn,
+  listGearOn,
   listItems,
   listLayUps,
   listOrders,
   listPlannedLayUps,
   readGarage,
+  shelfOf,
   type Tx,
 } from '@quartermark/db';
 import { addDays } from '@quartermark/engine/calendar';
@@ -19,7 +18,6 @@ import { PAST_DAYS } from '../event/list.ts';
 import { failureViewOf } from '../failure-view-of.ts';
 import { garageViewOf } from '../garage/view-of.ts';
 import { gearRows } from '../gear/gear-rows.ts';
-import { fittedOn } from '../gear/windows-of.ts';
 import { itemViewOf } from '../item/view-of.ts';
 import { orderViewOf } from '../order/view-of.ts';
 import { plannedLayUpViewOf } from '../planned-lay-up/view-of.ts';
@@ -46,8 +44,10 @@ export function carView(
       const row = await readGarage(tx, garageId);
       if (!row) throw notFoundHere('car', 'carId');
       const garage = garageViewOf(row, world.clock.now());
-      const asked = { tx, garage: row, today: garage.today, log: world.log };
-      const view = await carViewOf(tx, garage, carId, fittedNow(asked, carId));
+      const fitted = listGearOn(tx, garageId, carId, garage.today).then((records) =>
+        gearRows(shelfOf(tx, row, garage.today), records, world.log),
+      );
+      const view = await carViewOf(tx, garage, carId, fitted);
       if (!view) throw notFoundHere('car', 'carId');
       return view;
     },
@@ -98,27 +98,9 @@ export async function carViewOf(
     computedAt: snapshot?.computedAt.toISOString() ?? null,
     engineVersion: snapshot?.engineVersion ?? null,
     analysis: snapshot?.analysis ?? null,
-    road: null,
+    road: snapshot?.road ?? null,
     failure: failureViewOf(failure),
     gear: parts,
     people,
   };
-}
-
-/** Only what is on the car today is worked out: each part asks for the books of all cars it was on. */
-async function fittedNow(asked: Parameters<typeof gearRows>[0], carId: string): Promise<GearRow[]> {
-  const { tx, garage, today } = asked;
-  const once = await listGearOnceOn(tx, garage.id, carId);
-  if (once.length === 0) return [];
-  const [pieces, entries] = await Promise.all([
-    listGear(tx, garage.id),
-    listEntriesOfGear(tx, garage.id, once),
-  ]);
-  const isOn = ({ id }: { id: string }) =>
-    once.includes(id) &&
-    fittedOn(
-      entries.filter(({ gearId }) => gearId === id),
-      today,
-    )?.car === carId;
-  return gearRows(asked, pieces.filter(isOn));
 }

@@ -69,5 +69,6 @@ async function take(
   }
   const baseRevision = revisions.get(step.amend) ?? 1;
   const amended = { entryId: step.amend, baseRevision, entry, ...ANSWERS };
-  revisions.set(step.amend, await rewriteEntry(writing, amended));
+  const { revision } = await rewriteEntry(writing, amended);
+  revisions.set(step.amend, revision);
 }

@@ -1,9 +1,8 @@
-import { type GearRow, listEntriesOfGear, readCar, readGear } from '@quartermark/db';
+import { type GearRow, listEntriesOfGear, readCar, readGear, windowsOf } from '@quartermark/db';
 import { formatDay } from '@quartermark/engine/display';
 import { fitProblem } from '@quartermark/engine/gear';
 import type { EntryInput, EntryOf } from '@quartermark/engine/log';
 import type { Writing } from '../command/run-command.ts';
-import { windowsOf } from '../gear/windows-of.ts';
 import { badField, notFoundHere, refuse } from '../refused.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { commandFields } from '../asked.ts';
-import { raiseOf } from '../command/raise-of.ts';
+import { carsCarrying, raiseEntry } from '../command/raise-entry.ts';
 import { runCommand } from '../command/run-command.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
@@ -20,11 +20,11 @@ export function recordEntry(
   input: z.output<typeof recordEntryInput>,
 ): Promise<Written> {
   return runCommand(world, asker, 'entry.record', input, async (writing) => {
-    await writeEntry(writing, input.entry, input);
-    return {
-      id: input.entry.id,
-      revision: 1,
-      version: await raiseOf(writing, input.entry.car ?? null),
-    };
+    const { entry } = input;
+    const before = await carsCarrying(writing, [entry]);
+    await writeEntry(writing, entry, input);
+    const carried = [...before, ...(await carsCarrying(writing, [entry]))];
+    const version = await raiseEntry(writing, entry.car ?? null, carried);
+    return { id: entry.id, revision: 1, version };
   });
 }

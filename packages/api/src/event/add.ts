@@ -7,7 +7,7 @@ import { runCommand, type Writing } from '../command/run-command.ts';
 import { refuse } from '../refused.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
-import { checkCars } from './fields.ts';
+import { checkEvent } from './fields.ts';
 
 export const addEventInput = z.strictObject({ ...commandFields, eventId: id, event: eventInput });
 
@@ -28,7 +28,7 @@ export async function writeEvent(
   { eventId, event }: Pick<AddEvent, 'eventId' | 'event'>,
 ): Promise<void> {
   const { tx, garage, now, by } = writing;
-  await checkCars(writing, event);
+  await checkEvent(writing, event);
   if (!(await insertEvent(tx, { garageId: garage.id, id: eventId, body: event, at: now, by })))
     throw refuse('idInUse', 'eventId', 'This event is on the calendar already; open it there.');
 }

@@ -6,7 +6,7 @@ import { raiseCars } from '../command/raise-cars.ts';
 import { runCommand } from '../command/run-command.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
-import { checkCars } from './fields.ts';
+import { checkEvent } from './fields.ts';
 import { standingEvent } from './standing-event.ts';
 
 export const changeEventInput = z.strictObject({
@@ -26,7 +26,7 @@ export function changeEvent(
     const { tx, garage, now, by } = writing;
     const { eventId, event, baseRevision } = input;
     const before = await standingEvent(writing, eventId, baseRevision);
-    await checkCars(writing, event);
+    await checkEvent(writing, event);
     const change = { garageId: garage.id, id: eventId, baseRevision, at: now, by };
     const revision = await changeRow(tx, { ...change, body: event });
     if (revision === null)

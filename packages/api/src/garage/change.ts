@@ -17,7 +17,8 @@ export const changeGarageInput = z.strictObject({
 
 /**
  * Changes what a garage is called, where it stands or which units it shows. Another zone or hemisphere
- * changes what day it is and which season, so then every car is counted anew.
+ * changes what day it is and which season, another unit of volume the sentences, so then every car is
+ * counted anew.
  */
 export function changeGarage(
   world: World,
@@ -38,7 +39,8 @@ export function changeGarage(
         zone: fields.zone,
         nextDayAt: new Date(nextMidnight(now, fields.zone)),
       });
-    if (fields.zone !== garage.zone || fields.hemisphere !== garage.hemisphere)
+    const counted = ['zone', 'hemisphere', 'volumeUnit'] as const;
+    if (counted.some((field) => fields[field] !== garage[field]))
       await wantRecompute(tx, garageId, 'all');
     return { id: garageId, revision, version: 0 };
   });

@@ -1,7 +1,8 @@
-import { changeGear as changeRow, tellGarage } from '@quartermark/db';
+import { changeGear as changeRow } from '@quartermark/db';
 import { gearInput } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { baseRevision, commandFields, id } from '../asked.ts';
+import { raiseOf } from '../command/raise-of.ts';
 import { runCommand } from '../command/run-command.ts';
 import { badField } from '../refused.ts';
 import type { Written } from '../views.ts';
@@ -31,7 +32,6 @@ export function changeGear(
     const revision = await changeRow(tx, { ...change, body: gear });
     if (revision === null)
       throw new Error(`could not change ${gearId}: it changed in a locked garage`);
-    await tellGarage(tx, garage.id);
-    return { id: gearId, revision, version: 0 };
+    return { id: gearId, revision, version: await raiseOf(writing, { carId: null, gearId }) };
   });
 }

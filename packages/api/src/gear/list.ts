@@ -1,4 +1,4 @@
-import { listGear, readGarage } from '@quartermark/db';
+import { listGear, listGearRecords, readGarage, shelfOf } from '@quartermark/db';
 import { z } from 'zod';
 import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
@@ -26,7 +26,8 @@ export function gearList(
       if (!row) throw notFoundHere('garage', 'garageId');
       const garage = garageViewOf(row, world.clock.now());
       const pieces = await listGear(tx, garageId);
-      const rows = await gearRows({ tx, garage: row, today: garage.today, log: world.log }, pieces);
+      const records = await listGearRecords(tx, garageId, pieces, garage.today);
+      const rows = await gearRows(shelfOf(tx, row, garage.today), records, world.log);
       return { garage, rows, cars: await carNames(tx, garageId, rows) };
     },
     { isolation: 'repeatable read', readOnly: true },

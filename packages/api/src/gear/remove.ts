@@ -1,4 +1,10 @@
-import { listEntriesOfGear, readCar, removeGear as removeRow, tellGarage } from '@quartermark/db';
+import {
+  fittedOn,
+  listEntriesOfGear,
+  readCar,
+  removeGear as removeRow,
+  tellGarage,
+} from '@quartermark/db';
 import { addDays, todayIn } from '@quartermark/engine/calendar';
 import { formatDay } from '@quartermark/engine/display';
 import { z } from 'zod';
@@ -8,7 +14,6 @@ import { refuse } from '../refused.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 import { standingGear } from './standing-gear.ts';
-import { fittedOn } from './windows-of.ts';
 
 export const removeGearInput = z.strictObject({ ...commandFields, gearId: id, baseRevision });
 

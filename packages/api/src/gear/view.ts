@@ -1,4 +1,4 @@
-import { readGarage, readGear } from '@quartermark/db';
+import { listGearRecords, readGarage, readGear, shelfOf } from '@quartermark/db';
 import { z } from 'zod';
 import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
@@ -25,9 +25,8 @@ export function gearView(
       const [row, piece] = [await readGarage(tx, garageId), await readGear(tx, garageId, gearId)];
       if (!row || !piece || piece.removedAt) throw notFoundHere('set, tool or person', 'gearId');
       const garage = garageViewOf(row, world.clock.now());
-      const rows = await gearRows({ tx, garage: row, today: garage.today, log: world.log }, [
-        piece,
-      ]);
+      const records = await listGearRecords(tx, garageId, [piece], garage.today);
+      const rows = await gearRows(shelfOf(tx, row, garage.today), records, world.log);
       const [found] = rows;
       if (!found) throw new Error(`could not work out ${gearId}: it is there and gave no row`);
       return { garage, row: found, cars: await carNames(tx, garageId, rows) };

@@ -49,7 +49,7 @@ export async function ownerOf(
 
 /** @returns the car's version; 0 where a car does not own it */
 export function raiseOwner(writing: Writing, owner: ItemOwner): Promise<number> {
-  return raiseOf(writing, 'carId' in owner ? owner.carId : null);
+  return raiseOf(writing, { carId: null, gearId: null, ...owner });
 }
 
 /** The writing part, without raising anything. */

@@ -31,6 +31,6 @@ export function changeItem(
     const change = { garageId: garage.id, id: itemId, baseRevision, at: now, by };
     const row = await changeRow(tx, { ...change, body: item });
     if (!row) throw new Error(`could not change item ${itemId}: it changed in a locked garage`);
-    return { id: itemId, revision: row.revision, version: await raiseOf(writing, row.carId) };
+    return { id: itemId, revision: row.revision, version: await raiseOf(writing, row) };
   });
 }

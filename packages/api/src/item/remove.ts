@@ -22,6 +22,6 @@ export function removeItem(
     await standingItem(writing, itemId, baseRevision);
     const row = await removeRow(tx, { garageId: garage.id, id: itemId, baseRevision, at: now, by });
     if (!row) throw new Error(`could not remove item ${itemId}: it changed in a locked garage`);
-    return { id: itemId, revision: row.revision, version: await raiseOf(writing, row.carId) };
+    return { id: itemId, revision: row.revision, version: await raiseOf(writing, row) };
   });
 }

@@ -25,7 +25,7 @@ export function addOrder(world: World, asker: Asker, input: AddOrder): Promise<W
     const item = await readItem(tx, garage.id, input.itemId);
     if (!item || item.removedAt) throw notFoundHere('service item', 'itemId');
     await writeOrder(writing, input);
-    return { id: input.orderId, revision: 1, version: await raiseOf(writing, item.carId) };
+    return { id: input.orderId, revision: 1, version: await raiseOf(writing, item) };
   });
 }
 

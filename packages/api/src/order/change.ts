@@ -31,6 +31,6 @@ export function changeOrder(
     const revision = await changeRow(tx, { ...change, body: order });
     if (revision === null)
       throw new Error(`could not change order ${orderId}: it changed in a locked garage`);
-    return { id: orderId, revision, version: await raiseOf(writing, item.carId) };
+    return { id: orderId, revision, version: await raiseOf(writing, item) };
   });
 }

@@ -23,6 +23,6 @@ export function removeOrder(
     const revision = await removeRow(tx, change);
     if (revision === null)
       throw new Error(`could not remove order ${orderId}: it changed in a locked garage`);
-    return { id: orderId, revision, version: await raiseOf(writing, item.carId) };
+    return { id: orderId, revision, version: await raiseOf(writing, item) };
   });
 }

@@ -1,22 +1,22 @@
-import {
-  carsLastRecorded,
-  listEvents,
-  listGear,
-  listMyGarages,
-  readGarage,
-  type Tx,
-} from '@quartermark/db';
+import { carsLastRecorded, listMyGarages, type Tx } from '@quartermark/db';
+import { addDays } from '@quartermark/engine/calendar';
+import type { CarReadiness } from '@quartermark/engine/readiness';
 import { lastValuesOf } from '../car/last-values.ts';
 import { carViewOf } from '../car/view.ts';
 import { inGarage } from '../command/in-garage.ts';
-import { eventViewOf } from '../event/view-of.ts';
-import { garageViewOf } from '../garage/view-of.ts';
+import { eventPageOf } from '../event/page/page-of.ts';
+import { openRoom } from '../event/page/room.ts';
+import type { EventPage } from '../event-views.ts';
 import { gearRows } from '../gear/gear-rows.ts';
-import type { CarView, PocketSheet } from '../views.ts';
+import type { CarView, EventView, PocketSheet } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 
 /** More cars than a person records for from a pocket. */
 const CARS_MAX = 60;
+
+/** Events that somebody packs for now. */
+const DAYS_MAX = 4;
+const AHEAD_DAYS = 14;
 
 /**
  * Everything a phone needs to record without signal, of all garages of the asker, each as of one
@@ -43,15 +43,11 @@ async function sheetOf(
   tx: Tx,
   garageId: string,
 ): Promise<PocketSheet['garages'][number] | null> {
-  const row = await readGarage(tx, garageId);
-  if (!row) return null;
-  const garage = garageViewOf(row, world.clock.now());
-  const [pieces, events, carIds] = await Promise.all([
-    listGear(tx, garageId),
-    listEvents(tx, garageId, garage.today),
-    carsLastRecorded(tx, garageId, CARS_MAX),
-  ]);
-  const gear = await gearRows({ tx, garage: row, today: garage.today, log: world.log }, pieces);
+  const room = await openRoom(world, tx, garageId);
+  if (!room) return null;
+  const { garage } = room;
+  const carIds = await carsLastRecorded(tx, garageId, CARS_MAX);
+  const gear = await gearRows(room.shelf, room.pieces, world.log);
   const cars = await Promise.all(
     carIds.map(async (carId) => {
       const fitted = gear.filter(({ fittedTo }) => fittedTo?.carId === carId);
@@ -62,19 +58,56 @@ async function sheetOf(
       return view ? [{ view: lighter(view), last }] : [];
     }),
   );
-  return { garage, cars: cars.flat(), gear, events: events.map(eventViewOf), days: [] };
+  const events = room.events.filter(({ event }) => lastDay(event) >= garage.today);
+  const days: EventPage[] = [];
+  for (const view of daysAhead(events, garage.today))
+    days.push(bare(await eventPageOf(room, view)));
+  return { garage, cars: cars.flat(), gear, events, days };
 }
 
-/** Without the ids of the entries each figure rests on, and of what was read oddly: a phone without signal could not open them. */
+/**
+ * Without the ids of the entries each figure rests on, and of what was read oddly: a phone without signal
+ * could not open them. For the road it says only what is not met.
+ */
 function lighter(view: CarView): CarView {
-  const { analysis } = view;
+  const { analysis, road } = view;
   if (analysis === null) return view;
   return {
     ...view,
+    road: road && openAlone(road),
     analysis: {
       ...analysis,
       items: analysis.items.map((it) => ({ ...it, evidence: [] })),
       oil: { ...analysis.oil, doubtful: [], moved: [], offProcedure: [] },
     },
   };
+}
+
+const lastDay = ({ start, end = start }: EventView['event']) => end;
+
+/** Those that run today or begin within two weeks, by their first day. */
+function daysAhead(events: readonly EventView[], today: string): EventView[] {
+  const last = addDays(today, AHEAD_DAYS);
+  return events.filter(({ event }) => event.start <= last).slice(0, DAYS_MAX);
+}
+
+/** Without the ids of the entries each need rests on, as the figures of the cars. */
+function bare(page: EventPage): EventPage {
+  return {
+    ...page,
+    cars: page.cars.map((car) => ({
+      ...car,
+      readiness: car.readiness && withoutEvidence(car.readiness),
+    })),
+  };
+}
+
+/** Only what is not met: whoever stands at the car has something to do about that. */
+function openAlone(road: CarReadiness): CarReadiness {
+  const open = road.needs.filter(({ status }) => status !== 'met');
+  return withoutEvidence({ ...road, needs: open });
+}
+
+function withoutEvidence(readiness: CarReadiness): CarReadiness {
+  return { ...readiness, needs: readiness.needs.map((need) => ({ ...need, evidence: [] })) };
 }

@@ -13,6 +13,15 @@ export async function readCar(tx: Tx, garageId: string, carId: string): Promise<
   return found ?? null;
 }
 
+/** Whether a car is in the garage, or was before it was taken off the list. */
+export async function isCarOf(tx: Tx, garageId: string, carId: string): Promise<boolean> {
+  const found = await tx
+    .select({ id: car.id })
+    .from(car)
+    .where(and(eq(car.garageId, garageId), eq(car.id, carId)));
+  return found.length === 1;
+}
+
 /** Ids of all cars that are still in the garage, in id order. */
 export async function listCarIds(tx: Tx, garageId: string): Promise<string[]> {
   const rows = await tx

@@ -1,4 +1,5 @@
 import type { Analysis } from '@quartermark/engine';
+import type { CarReadiness } from '@quartermark/engine/readiness';
 import { and, eq, getTableColumns, isNull } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { car, failure, snapshot, snapshotDetail } from '../schema.ts';
@@ -14,6 +15,8 @@ export type CarWithSnapshot = {
     asOf: string;
     computedAt: Date;
     analysis: Analysis;
+    /** readiness for the road; null: not in use */
+    road: CarReadiness | null;
   } | null;
   failure: { since: Date; attempts: number; cause: string } | null;
 };
@@ -31,6 +34,7 @@ export async function carWithSnapshot(
       car: getTableColumns(car),
       snapshot: getTableColumns(snapshot),
       analysis: snapshotDetail.detail,
+      road: snapshotDetail.road,
       failure: getTableColumns(failure),
     })
     .from(car)
@@ -39,11 +43,11 @@ export async function carWithSnapshot(
     .leftJoin(failure, ofCar(failure))
     .where(and(eq(car.garageId, garageId), eq(car.id, carId), isNull(car.removedAt)));
   if (!row) return null;
-  const { analysis } = row;
+  const { analysis, road } = row;
   const readable = row.snapshot?.snapshotSchema === SNAPSHOT_SCHEMA ? row.snapshot : null;
   return {
     car: row.car,
-    snapshot: readable && analysis ? { ...readable, analysis } : null,
+    snapshot: readable && analysis ? { ...readable, analysis, road } : null,
     failure: row.failure,
   };
 }

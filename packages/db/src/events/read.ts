@@ -1,4 +1,4 @@
-import { and, asc, eq, gte, isNull, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, gte, isNull, lt, sql } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { event } from '../schema.ts';
 
@@ -24,6 +24,25 @@ export function listEvents(tx: Tx, garageId: string, since: string): Promise<Eve
     .from(event)
     .where(and(eq(event.garageId, garageId), gte(event.endOn, since), isNull(event.removedAt)))
     .orderBy(asc(event.startOn), asc(event.id));
+}
+
+/**
+ * Events that ended before a day, the last first.
+ *
+ * @param today civil date in the garage's zone
+ */
+export function listEventsOver(
+  tx: Tx,
+  garageId: string,
+  today: string,
+  limit: number,
+): Promise<EventRow[]> {
+  return tx
+    .select()
+    .from(event)
+    .where(and(eq(event.garageId, garageId), lt(event.endOn, today), isNull(event.removedAt)))
+    .orderBy(desc(event.endOn), desc(event.startOn), asc(event.id))
+    .limit(limit);
 }
 
 /**

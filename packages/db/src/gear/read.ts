@@ -38,6 +38,15 @@ export async function listPeople(
     .sort((a, b) => a.name.localeCompare(b.name, 'en') || a.gearId.localeCompare(b.gearId));
 }
 
+/** Those of these pieces that are still there, as they were added. */
+export function listGearOf(tx: Tx, garageId: string, ids: readonly string[]): Promise<GearRow[]> {
+  return tx
+    .select()
+    .from(gear)
+    .where(and(eq(gear.garageId, garageId), inArray(gear.id, [...ids]), isNull(gear.removedAt)))
+    .orderBy(asc(gear.addedAt), asc(gear.id));
+}
+
 /** Items of these pieces, each list in its own order, removed ones left out. */
 export function listItemsOfGear(
   tx: Tx,

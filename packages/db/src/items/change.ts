@@ -11,7 +11,7 @@ export type ItemChange = {
   by: string;
 };
 
-/** @returns the new revision and the car, if it is a car's; null if the item is gone or was changed since */
+/** @returns the new revision and whose it is; null if the item is gone or was changed since */
 export function changeItem(tx: Tx, change: ItemChange & { body: ItemInput }) {
   return write(tx, change, { body: change.body });
 }
@@ -25,7 +25,7 @@ async function write(
   tx: Tx,
   { garageId, id, baseRevision, at, by }: ItemChange,
   set: Partial<typeof item.$inferInsert>,
-): Promise<{ revision: number; carId: string | null } | null> {
+): Promise<{ revision: number; carId: string | null; gearId: string | null } | null> {
   const [changed] = await tx
     .update(item)
     .set({ ...set, revision: sql`${item.revision} + 1`, changedAt: at, changedBy: by })
@@ -37,6 +37,6 @@ async function write(
         isNull(item.removedAt),
       ),
     )
-    .returning({ revision: item.revision, carId: item.carId });
+    .returning({ revision: item.revision, carId: item.carId, gearId: item.gearId });
   return changed ?? null;
 }

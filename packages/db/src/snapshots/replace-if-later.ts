@@ -1,9 +1,13 @@
 import type { Analysis } from '@quartermark/engine';
+import type { CarReadiness } from '@quartermark/engine/readiness';
 import { sql } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { snapshot, snapshotDetail } from '../schema.ts';
 
 export type SnapshotRow = typeof snapshot.$inferInsert;
+
+/** What the overview never reads. `road` null: the car is not in use. */
+export type SnapshotDetail = { analysis: Analysis; road: CarReadiness | null };
 
 const LANE_BYTES_MAX = 1024;
 
@@ -19,7 +23,7 @@ const LANE_BYTES_MAX = 1024;
 export async function replaceIfLater(
   tx: Tx,
   row: SnapshotRow,
-  detail: Analysis,
+  { analysis: detail, road }: SnapshotDetail,
   options: { ignoreAsOf?: boolean } = {},
 ): Promise<boolean> {
   const laneBytes = Buffer.byteLength(JSON.stringify(row.lane));
@@ -40,10 +44,10 @@ export async function replaceIfLater(
   const { inputVersion } = row;
   await tx
     .insert(snapshotDetail)
-    .values({ garageId, carId, inputVersion, detail })
+    .values({ garageId, carId, inputVersion, detail, road })
     .onConflictDoUpdate({
       target: [snapshotDetail.garageId, snapshotDetail.carId],
-      set: { inputVersion, detail },
+      set: { inputVersion, detail, road },
     });
   return true;
 }

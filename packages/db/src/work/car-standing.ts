@@ -7,6 +7,7 @@ export type CarStanding = {
   inputVersion: number;
   removed: boolean;
   zone: string;
+  volumeUnit: 'l' | 'usQt' | 'impQt';
   stored: {
     inputVersion: number;
     engineVersion: number;
@@ -26,6 +27,7 @@ export async function carStanding(
       inputVersion: car.inputVersion,
       removedAt: car.removedAt,
       zone: garage.zone,
+      volumeUnit: garage.volumeUnit,
       stored: {
         inputVersion: snapshot.inputVersion,
         engineVersion: snapshot.engineVersion,

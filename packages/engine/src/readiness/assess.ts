@@ -1,4 +1,5 @@
 import { FIXED_NEEDS, type NeedWeight, type Requirements } from '../log/requirements.ts';
+import type { Analysis } from '../wear/result.ts';
 import type { CarAcceptance, CarAsked, EventAsked } from './asked.ts';
 import type { Draft } from './draft.ts';
 import { type Known, knownOf } from './known.ts';
@@ -14,6 +15,7 @@ import { verdictOf } from './verdict.ts';
  * @param car everything known of the car on its book's day
  * @param event null: the road, today
  * @param requirements what is asked: the event's own, else the garage's, else `usualRequirements()`
+ * @param analysis of the car's book, where it was worked out before; for the road alone
  * @throws RangeError for a date that does not exist
  * @example carReadiness(car, null, usualRequirements('road')).verdict.word
  */
@@ -21,8 +23,9 @@ export function carReadiness(
   car: CarAsked,
   event: EventAsked,
   requirements: Requirements,
+  analysis?: Analysis,
 ): CarReadiness {
-  return assess(knownOf(car, event, requirements));
+  return assess(knownOf(car, event, requirements, analysis));
 }
 
 /** The rules alone, over what is known already. */

@@ -42,12 +42,20 @@ export type KnownEvent = {
 /** Days between the work and the event, for what the work brings to light (common practice, no source). */
 const BUFFER_DAYS = 1;
 
-/** Everything the rules need, worked out once: one run of the engine. */
-export function knownOf(car: CarAsked, asked: EventAsked, requirements: Requirements): Known {
+/**
+ * Everything the rules need, worked out once: one run of the engine, or none for the road where its
+ * answer is handed in.
+ */
+export function knownOf(
+  car: CarAsked,
+  asked: EventAsked,
+  requirements: Requirements,
+  analysis?: Analysis,
+): Known {
   const { book } = car;
   const use: ReadyFor = asked === null ? 'road' : asked.event.sort;
   const common = { car, requirements, use, hard: isHardUse(use), today: book.asOf };
-  if (asked === null) return { ...common, analysis: analyseBook(book), event: null };
+  if (asked === null) return { ...common, analysis: analysis ?? analyseBook(book), event: null };
   const event = eventOf(book, asked);
   return { ...common, analysis: analyseToTheEnd(book, event, plannedOf(book, asked)), event };
 }

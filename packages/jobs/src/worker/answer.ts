@@ -1,3 +1,4 @@
+import type { RoadAsked } from '@quartermark/db';
 import { type Analysis, analyseBook, oilYearAgo } from '@quartermark/engine';
 import {
   type DueLine,
@@ -8,13 +9,15 @@ import {
   oilLineOf,
   urgencyOf,
 } from '@quartermark/engine/display';
-import type { Book } from '@quartermark/engine/log';
 import { type CarStatus, type Stop, stopOf } from '@quartermark/engine/matters';
+import { type CarReadiness, carReadiness } from '@quartermark/engine/readiness';
 import { type SaidLine, saidOf } from '@quartermark/engine/said';
 
 /** What is stored of a car: the whole analysis and what the overview shows of it. */
 export type Answer = {
   analysis: Analysis;
+  /** whether it is ready for the road; null: it is not in use */
+  road: CarReadiness | null;
   lane: Lane;
   /** what falls due, item by item */
   lines: DueLine[];
@@ -31,14 +34,18 @@ export type Answer = {
   stop: Stop | null;
 };
 
-/** Asks the engine about a book and draws the overview's columns from what it says. */
-export function answerOf(book: Book): Answer {
+/** Asks the engine about a car and draws the overview's columns from what it says. */
+export function answerOf({ car, requirements }: RoadAsked): Answer {
+  const { book } = car;
   const analysis = analyseBook(book);
+  const inUse = analysis.status === 'inUse';
+  const road = inUse ? carReadiness(car, null, requirements, analysis) : null;
   const { items } = analysis;
   const count = (is: (item: (typeof items)[number]) => boolean) => items.filter(is).length;
   return {
     analysis,
-    lane: laneOf(book, analysis, null),
+    road,
+    lane: laneOf(book, analysis, road),
     lines: dueLinesOf(book, analysis),
     said: saidOf(book, analysis),
     oil: oilLineOf(analysis.oil, oilYearAgo(book)),

@@ -2,16 +2,17 @@ import {
   addSaid,
   carStanding,
   dropAnswer,
-  loadBook,
+  loadRoad,
+  type RoadAsked,
   replaceDueLines,
   replaceIfLater,
   replaceOilLine,
   SNAPSHOT_SCHEMA,
   settleWork,
+  shelfOf,
   withGarage,
 } from '@quartermark/db';
 import { todayIn } from '@quartermark/engine/calendar';
-import type { Book } from '@quartermark/engine/log';
 import type { Work } from './lanes.ts';
 import type { Shop } from './shop.ts';
 
@@ -21,7 +22,7 @@ type Seen =
   | { is: 'gone'; inputVersion: number }
   /** the stored snapshot rests on just this: version, engine and day */
   | { is: 'current' }
-  | { is: 'behind'; inputVersion: number; asOf: string; book: Book };
+  | { is: 'behind'; asOf: string; inputVersion: number; asked: RoadAsked };
 
 /**
  * Brings one car's snapshot up to date: reads its present inputs in one repeatable-read transaction,
@@ -55,8 +56,9 @@ function look({ db, clock, engine }: Shop, { garageId, carId }: Work): Promise<S
         stored.snapshotSchema >= SNAPSHOT_SCHEMA &&
         stored.asOf >= asOf;
       if (current) return { is: 'current' };
-      const loaded = await loadBook(tx, garageId, carId, asOf);
-      return { is: 'behind', asOf, ...loaded };
+      const shelf = shelfOf(tx, { id: garageId, zone: car.zone }, asOf);
+      const { inputVersion, ...asked } = await loadRoad(shelf, carId, car.volumeUnit);
+      return { is: 'behind', asOf, inputVersion, asked };
     },
     { isolation: 'repeatable read', readOnly: true },
   );
@@ -67,7 +69,7 @@ async function write(
   { garageId, carId }: Work,
   seen: Extract<Seen, { is: 'behind' }>,
 ): Promise<void> {
-  const { analysis, lane, lines, said, oil, ...columns } = engine.answer(seen.book);
+  const { analysis, road, lane, lines, said, oil, ...columns } = engine.answer(seen.asked);
   await reached('beforeWrite');
   await withGarage(db, JOB, garageId, async (tx) => {
     const written = await replaceIfLater(
@@ -83,7 +85,7 @@ async function write(
         lane,
         ...columns,
       },
-      analysis,
+      { analysis, road },
     );
     const apart = columns.status !== 'inUse';
     // the snapshot's guard is theirs; sent down one connection without waiting in between

@@ -1,5 +1,4 @@
-import type { Db } from '@quartermark/db';
-import type { Book } from '@quartermark/engine/log';
+import type { Db, RoadAsked } from '@quartermark/db';
 import type { Logger } from 'pino';
 import type { Answer } from './answer.ts';
 import type { Lanes, Pace } from './lanes.ts';
@@ -11,7 +10,7 @@ export type Clock = { now(): Date };
 export type Point = 'afterRead' | 'beforeWrite' | 'afterPublish';
 
 /** The engine as the worker uses it. */
-export type Engine = { version: number; answer(book: Book): Answer };
+export type Engine = { version: number; answer(asked: RoadAsked): Answer };
 
 /** What the worker's parts work with. */
 export type Shop = {

@@ -1,6 +1,6 @@
-import type { EntryRow } from '@quartermark/db';
 import { type FitWindow, fitWindows } from '@quartermark/engine/gear';
 import { type Entry, entryInput } from '@quartermark/engine/log';
+import type { EntryRow } from '../entries/read.ts';
 
 /** Entries as the engine reads them, and the ids of those that a later schema finds fault with. */
 export type ReadEntries = { entries: Entry[]; unreadable: string[] };
