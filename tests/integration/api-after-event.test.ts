@@ -57,6 +57,35 @@ test('an answer to an event is taken for a car it names alone, and an id that le
   });
 });
 
+test('event.propose takes what the car did at the last three events of the sort, else the garage, else the usual', async () => {
+  const carId = randomUUID();
+  await at.me.car.add({ ...command(), carId, car: { name: 'Other', unit: 'km' } });
+  const propose = (sort: 'autocross' | 'meet', of: string | null = at.carId) =>
+    at.me.event.propose({ garageId: at.garageId, sort, days: 2, carId: of });
+  expect(await propose('autocross')).toEqual({
+    sort: 'autocross',
+    proposal: { use: { sessions: 2 }, from: 'practice', events: [] },
+  });
+  expect(await propose('meet')).toEqual({ sort: 'meet', proposal: null });
+  const days = ['2026-02-07', '2026-03-07', '2026-04-04', '2026-05-02'];
+  const ids: string[] = [];
+  for (const [index, start] of days.entries()) {
+    ids.push(await add({ name: start, sort: 'autocross', start, cars: [at.carId] }));
+    await record({ kind: 'session', use: 'autocross', sessions: index + 1, on: start });
+  }
+  const last = ids.slice(1);
+  expect((await propose('autocross')).proposal).toEqual({
+    use: { sessions: 6 },
+    from: 'car',
+    events: last,
+  });
+  expect((await propose('autocross', carId)).proposal).toMatchObject({
+    from: 'garage',
+    events: last,
+  });
+  expect((await propose('autocross', null)).proposal).toMatchObject({ from: 'garage' });
+});
+
 test('event.list names everybody of the garage, and no tool or set', async () => {
   const gear = (body: object) =>
     at.me.gear.add({ ...command(), gearId: randomUUID(), gear: body as never });

@@ -117,6 +117,8 @@ const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
   'gear.remove': ({ garageId, gearId }) =>
     stranger.gear.remove({ ...command(garageId), gearId, baseRevision: 1 }),
   'event.list': ({ garageId }) => stranger.event.list({ garageId }),
+  'event.propose': ({ garageId, carId }) =>
+    stranger.event.propose({ garageId, carId, sort: 'circuit', days: 1 }),
   'event.unrecorded': ({ garageId }) => stranger.event.unrecorded({ garageId }),
   'event.add': ({ garageId }) =>
     stranger.event.add({ ...command(garageId), eventId: randomUUID(), event }),

@@ -1,4 +1,10 @@
-import type { CarProfile, EventUse, ReadyFor, Requirements } from '@quartermark/engine/log';
+import type {
+  CarProfile,
+  EventSort,
+  EventUse,
+  ReadyFor,
+  Requirements,
+} from '@quartermark/engine/log';
 import type { CarReadiness, InspectorFacts, WorkLine } from '@quartermark/engine/readiness';
 import type { EntryView, EventView, GarageView, ItemView } from './views.ts';
 
@@ -82,6 +88,9 @@ export type UseProposal = {
   /** ids of the events it comes from */
   events: string[];
 };
+
+/** `proposal` null: nothing is usual at events of the sort. */
+export type ProposalView = { sort: EventSort; proposal: UseProposal | null };
 
 /** Somebody said that a line of work is done, or that it is not after all. */
 export type TickView = {

@@ -16,6 +16,7 @@ import { addEvent, addEventInput } from './event/add.ts';
 import { changeEvent, changeEventInput } from './event/change.ts';
 import { formerEvents, formerEventsInput } from './event/former.ts';
 import { eventList, eventListInput } from './event/list.ts';
+import { proposeUseInput, proposeUseOf } from './event/propose.ts';
 import { removeEvent, removeEventInput } from './event/remove.ts';
 import { tickEvent, tickEventInput } from './event/tick.ts';
 import { unrecordedEvents, unrecordedEventsInput } from './event/unrecorded.ts';
@@ -127,6 +128,9 @@ export const appRouter = router({
     list: procedure
       .input(asked(eventListInput))
       .query(({ ctx, input }) => eventList(ctx.world, ctx.asker, input)),
+    propose: procedure
+      .input(asked(proposeUseInput))
+      .query(({ ctx, input }) => proposeUseOf(ctx.world, ctx.asker, input)),
     unrecorded: procedure
       .input(asked(unrecordedEventsInput))
       .query(({ ctx, input }) => unrecordedEvents(ctx.world, ctx.asker, input)),

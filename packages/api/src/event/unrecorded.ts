@@ -1,21 +1,15 @@
-import {
-  type EntryRow,
-  listEntriesSince,
-  listEvents,
-  namesOfThings,
-  readGarage,
-} from '@quartermark/db';
+import { listEntriesSince, listEvents, namesOfThings, readGarage } from '@quartermark/db';
 import { addDays } from '@quartermark/engine/calendar';
 import type { Entry } from '@quartermark/engine/log';
 import { type DatedEvent, pastEventsOf } from '@quartermark/engine/readiness';
 import { z } from 'zod';
 import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
-import { bodyOf } from '../entry/body-of.ts';
 import { garageViewOf } from '../garage/view-of.ts';
 import { notFoundHere } from '../refused.ts';
 import type { UnrecordedEvents } from '../views.ts';
 import type { Asker, World } from '../world.ts';
+import { entryOf } from './entry-of.ts';
 import { eventViewOf } from './view-of.ts';
 
 export const unrecordedEventsInput = z.strictObject({ garageId: id });
@@ -68,10 +62,3 @@ function openCars(
       if (!past.onRecord) open.set(past.id, [...(open.get(past.id) ?? []), carId]);
   return open;
 }
-
-const entryOf = (row: EntryRow): Entry => ({
-  ...bodyOf(row),
-  recorded: row.recorded,
-  revision: row.revision,
-  removed: row.removedAt !== null,
-});
