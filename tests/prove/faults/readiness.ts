@@ -2,6 +2,7 @@ import type { Fault } from '../fault.ts';
 
 const READINESS = 'packages/engine/src/readiness';
 const CAR = `${READINESS}/car-readiness.test.ts`;
+const MISSING = `${READINESS}/one-thing-missing.test.ts`;
 
 /** A car that would be called ready, or a need that would be lost. */
 export const readinessFaults: Fault[] = [
@@ -29,7 +30,7 @@ export const readinessFaults: Fault[] = [
       },
     ],
     test: {
-      file: CAR,
+      file: MISSING,
       name: 'one thing missing oil drained and nothing filled stops it, or is advice',
     },
   },
@@ -82,7 +83,7 @@ export const readinessFaults: Fault[] = [
       },
     ],
     test: {
-      file: CAR,
+      file: MISSING,
       name: 'one thing missing pads that end below three millimetres stops it, or is advice',
     },
   },
@@ -96,7 +97,7 @@ export const readinessFaults: Fault[] = [
       },
     ],
     test: {
-      file: CAR,
+      file: MISSING,
       name: 'one thing missing a pad set that is not bedded stops it, or is advice',
     },
   },
