@@ -27,12 +27,12 @@ function Asked({ view, analysis, road }: AskedProps) {
   const { mark, words } = goOutAgain(road, analysis, saidIn);
   return (
     <section aria-label="On the road" className={styles.road}>
-      <p className={styles.again}>
+      <div className={styles.again}>
         <StateMark kind={mark} />
-        <span>
-          <strong>May I go out again?</strong> {words}
-        </span>
-      </p>
+        <div>
+          <h2 className={styles.question}>May I go out again?</h2> <p>{words}</p>
+        </div>
+      </div>
       <details onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary className={styles.fold}>What the road asks</summary>
         {open ? (
