@@ -10,7 +10,12 @@ const hose: Line = {
   where: 'rearLeft',
   severity: 'doNotDrive',
 };
-const pedal: Line = { kind: 'incident', on: '2026-06-13', what: 'softPedal' };
+const pedal: Line = {
+  kind: 'incident',
+  on: '2026-06-13',
+  what: 'softPedal',
+  detail: 'twice, in the last zone',
+};
 const wheels: Line = { kind: 'wheels', on: '2026-06-14', change: 'off' };
 const dry: Line = {
   kind: 'oilCheck',

@@ -82,7 +82,8 @@ const MATTER: Readonly<
   incident: ({ incidents }) => {
     const [first] = incidents;
     if (!first) return null;
-    const words = `${incidentWords(first)}${andMore(incidents.length)}`;
+    // its detail is read where it is answered
+    const words = `${incidentWords({ ...first, detail: null })}${andMore(incidents.length)}`;
     return { what: words.charAt(0).toLowerCase() + words.slice(1), since: first.on };
   },
   wheelsOff: ({ wheels: { on } }) => {
