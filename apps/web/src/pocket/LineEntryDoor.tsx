@@ -8,9 +8,10 @@ import { useTRPC } from '../client/trpc.ts';
 import { useToast } from '../components/index.ts';
 import { type EntryDoor, EntryDoorContext, type Sent } from '../record/entry-door.ts';
 import { useServerDoor } from '../record/use-server-door.ts';
-import type { Ask } from './queue/command.ts';
+import type { EntryAsk } from './queue/command.ts';
 import { keeper } from './queue/keeper.ts';
 import { takeOut, undoRecord } from './queue/line.ts';
+import { noteRecorded } from './sheet/last-recorded.ts';
 
 type LineEntryDoorProps = { garageId: string; children: ReactNode };
 
@@ -21,12 +22,13 @@ export function LineEntryDoor({ garageId, children }: LineEntryDoorProps) {
   const cache = useQueryClient();
   const toast = useToast();
   const door = useMemo((): EntryDoor => {
+    const noted = (sent: Sent) => noteRecorded(garageId).then(() => sent);
     const known = (entryId: string) =>
       cache.getQueryData(trpc.entry.one.queryKey({ garageId, entryId }))?.entry ?? null;
     return {
       ...server,
       record: (input) =>
-        server.record(input).catch((error: unknown) => {
+        server.record(input).then(noted, (error: unknown) => {
           // the form's own schema has read it
           const entry = input.entry as EntryInput;
           return later(error, input, {
@@ -35,7 +37,7 @@ export function LineEntryDoor({ garageId, children }: LineEntryDoorProps) {
           });
         }),
       amend: (input) =>
-        server.amend(input).catch((error: unknown) => {
+        server.amend(input).then(noted, (error: unknown) => {
           const { baseRevision, confirmed } = input;
           const entry = input.entry as EntryInput;
           return later(error, input, {
@@ -44,7 +46,7 @@ export function LineEntryDoor({ garageId, children }: LineEntryDoorProps) {
           });
         }),
       remove: (input) =>
-        server.remove(input).catch((error: unknown) => {
+        server.remove(input).then(noted, (error: unknown) => {
           const { baseRevision } = input;
           const entry = known(input.entryId);
           if (entry === null) throw error;
@@ -82,7 +84,7 @@ export function LineEntryDoor({ garageId, children }: LineEntryDoorProps) {
 async function later(
   error: unknown,
   { garageId, commandId }: { garageId: string; commandId: string },
-  ask: Ask,
+  ask: EntryAsk,
 ): Promise<Sent> {
   const answered = typeof error === 'object' && error !== null && 'data' in error && error.data;
   const meta = (error as { meta?: { responseJSON?: unknown } } | null)?.meta;

@@ -6,7 +6,7 @@ import { newId } from '../client/make-id.ts';
 import { refusalWords } from '../client/refusal-words.ts';
 import { type EntryDoor, EntryDoorContext, type Sent } from '../record/entry-door.ts';
 import { type PhotoUploader, PhotoUploaderContext } from '../record/photo-uploader.ts';
-import type { Ask } from './queue/command.ts';
+import type { EntryAsk } from './queue/command.ts';
 import { keepOrSend } from './queue/keep-or-send.ts';
 import { layAside } from './queue/line.ts';
 import { pocketDb, storeTrouble } from './queue/store.ts';
@@ -23,7 +23,10 @@ type PocketEntryDoorProps = {
 export function PocketEntryDoor({ garageId, onSaved, children }: PocketEntryDoorProps) {
   const doors = useDoors();
   const door = useMemo((): EntryDoor => {
-    async function put(asked: { garageId: string; commandId: string }, ask: Ask): Promise<Sent> {
+    async function put(
+      asked: { garageId: string; commandId: string },
+      ask: EntryAsk,
+    ): Promise<Sent> {
       const { garageId, commandId } = asked;
       const madeAt = new Date().toISOString();
       const order = await keepOrSend(doors, { ...ask, garageId, commandId, madeAt });

@@ -18,8 +18,8 @@ export function PocketLine() {
   const before = useRef(0);
   useEffect(() => {
     if (commands.length < before.current)
-      for (const queryKey of [trpc.car.pathKey(), trpc.entry.pathKey(), trpc.garage.pathKey()])
-        void cache.invalidateQueries({ queryKey });
+      for (const { pathKey } of [trpc.car, trpc.entry, trpc.event, trpc.garage])
+        void cache.invalidateQueries({ queryKey: pathKey() });
     before.current = commands.length;
   }, [commands.length, cache, trpc]);
   return null;

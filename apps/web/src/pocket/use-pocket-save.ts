@@ -4,7 +4,7 @@ import type { EntryInput } from '@quartermark/engine/log';
 import { useRef, useState } from 'react';
 import { newId } from '../client/make-id.ts';
 import { refusalWords } from '../client/refusal-words.ts';
-import type { NewCommand, NewPhoto } from './queue/command.ts';
+import type { NewEntryCommand, NewPhoto } from './queue/command.ts';
 import { keepOrSend, sendStraight } from './queue/keep-or-send.ts';
 import { keeper } from './queue/keeper.ts';
 import { undoRecord } from './queue/line.ts';
@@ -35,7 +35,13 @@ export function usePocketSave(garageId: string | null) {
       pressed.current = { what, entry: drawn, commandId: newId() };
     const { entry, commandId } = pressed.current;
     const input = { entry, confirmed: [] };
-    const asked: NewCommand = { verb: 'entry.record', input, commandId, garageId, madeAt: now() };
+    const asked: NewEntryCommand = {
+      verb: 'entry.record',
+      input,
+      commandId,
+      garageId,
+      madeAt: now(),
+    };
     setBusy(true);
     setTrouble(null);
     try {

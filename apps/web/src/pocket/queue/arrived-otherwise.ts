@@ -1,7 +1,7 @@
 import type { Refusal, Written } from '@quartermark/api/client';
 import { canonicalJson } from '@quartermark/engine/log';
 import { newId } from '../../client/make-id.ts';
-import type { Command } from './command.ts';
+import type { EntryCommand } from './command.ts';
 import type { Doors } from './send.ts';
 
 /**
@@ -12,7 +12,7 @@ import type { Doors } from './send.ts';
  */
 export async function arrivedOtherwise(
   doors: Doors,
-  command: Command,
+  command: EntryCommand,
   refusal: Refusal,
 ): Promise<Written> {
   const { garageId, entryId } = command;
@@ -23,7 +23,7 @@ export async function arrivedOtherwise(
     throw Object.assign(new Error(refusal.message), { data: { refusal } });
   if (canonicalJson(there.entry) === canonicalJson(entry))
     return { id: entryId, revision, version: 0 };
-  const amending: Command = {
+  const amending: EntryCommand = {
     ...command,
     // its own id: the record's must stay free for the record
     commandId: newId(),

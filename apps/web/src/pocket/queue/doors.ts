@@ -29,8 +29,13 @@ async function knock(): Promise<void> {
 const limit = (ms: number) => ({ signal: AbortSignal.timeout(ms) });
 
 function ask(client: Client, command: Command, queued: boolean) {
-  const { garageId, commandId, entryId } = command;
   const options = limit(COMMAND_LIMIT_MS);
+  const { garageId, commandId } = command;
+  if (command.verb === 'event.tick') {
+    const input = { garageId, commandId, ...command.input.tick };
+    return client.event.tick.mutate(input, options);
+  }
+  const { entryId } = command;
   switch (command.verb) {
     case 'entry.record': {
       const { entry, confirmed } = command.input;

@@ -1,5 +1,5 @@
 import { refusalWords } from '../../client/refusal-words.ts';
-import type { Command, NewCommand, NewPhoto } from './command.ts';
+import { type Command, isTick, type NewCommand, type NewPhoto } from './command.ts';
 import { keeper } from './keeper.ts';
 import type { Doors } from './send.ts';
 import { storeTrouble } from './store.ts';
@@ -11,18 +11,21 @@ export async function sendStraight(
   photos: readonly NewPhoto[] = [],
 ): Promise<void> {
   const { garageId } = asked;
-  const entryId = asked.input.entry.id;
-  for (const photo of photos) await doors.photo({ ...photo, garageId, entryId, sent: false });
-  const command: Command = {
-    ...asked,
-    entryId,
+  const asking = {
     order: 0,
     state: 'sending',
     tries: 1,
     mayBeDone: true,
     waited: false,
     refusal: null,
-  };
+  } as const;
+  if (isTick(asked)) {
+    await doors.command({ ...asked, ...asking }, false);
+    return;
+  }
+  const entryId = asked.input.entry.id;
+  for (const photo of photos) await doors.photo({ ...photo, garageId, entryId, sent: false });
+  const command: Command = { ...asked, entryId, ...asking };
   await doors.command(command, false);
 }
 

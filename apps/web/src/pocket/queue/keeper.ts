@@ -1,4 +1,5 @@
-import { type Command, isStuck, type NewCommand, type NewPhoto } from './command.ts';
+import { noteRecorded } from '../sheet/last-recorded.ts';
+import { type Command, isStuck, isTick, type NewCommand, type NewPhoto } from './command.ts';
 import { listCommands, putInLine } from './line.ts';
 import { type Doors, type PassEnd, sendLine } from './send.ts';
 import { type PocketDb, pocketDb } from './store.ts';
@@ -62,6 +63,7 @@ class Keeper {
   /** Writes a command down, then tries to send. @throws what IndexedDB threw: nothing was saved then */
   async put(asked: NewCommand, photos: readonly NewPhoto[] = []): Promise<Command> {
     const command = await putInLine(await pocketDb(), asked, photos);
+    if (!isTick(asked)) await noteRecorded(asked.garageId);
     await this.changed();
     this.poke();
     return command;

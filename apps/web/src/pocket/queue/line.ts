@@ -1,9 +1,14 @@
 import type { Written } from '@quartermark/api/client';
 import type { EntryInput } from '@quartermark/engine/log';
+import { rememberSent } from '../sheet/sent-ticks.ts';
 import {
   type Command,
+  concernOf,
+  type EntryCommand,
   isStuck,
+  isTick,
   type NewCommand,
+  type NewEntryCommand,
   type NewPhoto,
   type WaitingPhoto,
   type WhyStuck,
@@ -30,10 +35,10 @@ export async function putInLine(
   asked: NewCommand,
   photos: readonly NewPhoto[] = [],
 ): Promise<Command> {
-  const entryId = asked.input.entry.id;
+  const entry = isTick(asked) ? null : asked.input.entry;
   const command = {
     ...asked,
-    entryId,
+    ...(entry && { entryId: entry.id }),
     state: 'waiting' as const,
     tries: asked.mayBeDone ? 1 : 0,
     mayBeDone: asked.mayBeDone ?? false,
@@ -46,14 +51,17 @@ export async function putInLine(
     // the store gives the place in the line
     const order = await tx.objectStore('commands').add(command as unknown as Command);
     const kept = tx.objectStore('photos');
-    for (const photo of photos) await kept.put({ ...photo, garageId, entryId, sent: false });
-    // those that were laid aside while the entry was being written
-    for (const photoId of asked.input.entry.photos ?? []) {
-      const aside = await kept.get(photoId);
-      if (aside?.entryId === ASIDE) await kept.put({ ...aside, entryId });
+    if (entry !== null) {
+      const entryId = entry.id;
+      for (const photo of photos) await kept.put({ ...photo, garageId, entryId, sent: false });
+      // those that were laid aside while the entry was being written
+      for (const photoId of entry.photos ?? []) {
+        const aside = await kept.get(photoId);
+        if (aside?.entryId === ASIDE) await kept.put({ ...aside, entryId });
+      }
     }
     await tx.done;
-    return { ...command, order };
+    return { ...command, order } as Command;
   } catch (error) {
     giveUp(tx);
     throw error;
@@ -101,15 +109,16 @@ function giveUp(tx: { abort: () => void; done: Promise<void> }): void {
 }
 
 /**
- * The next one to be sent: the first after `after` that waits and whose entry has nothing before it that
- * is stuck or was passed over.
+ * The next one to be sent: the first after `after` that waits and has nothing before it about the same
+ * thing that is stuck or was passed over.
  */
 export async function nextInLine(db: PocketDb, after: number): Promise<Command | null> {
   const held = new Set<string>();
   for (const command of await listCommands(db)) {
-    if (command.order > after && !isStuck(command) && !held.has(command.entryId)) return command;
-    // what was not sent holds what comes later on the same entry
-    held.add(command.entryId);
+    const concern = concernOf(command);
+    if (command.order > after && !isStuck(command) && !held.has(concern)) return command;
+    // what was not sent holds what comes later about the same thing
+    held.add(concern);
   }
   return null;
 }
@@ -160,22 +169,34 @@ export const markRefused = (db: PocketDb, order: number, refusal: WhyStuck) =>
 
 /** It is done: it leaves the line with its photos, and the next on the entry rests on its result. */
 export async function settle(db: PocketDb, order: number, written: Written): Promise<void> {
-  const tx = db.transaction(['commands', 'photos'], 'readwrite', { durability: 'strict' });
+  const stores = ['commands', 'photos', 'kept'] as const;
+  const tx = db.transaction(stores, 'readwrite', { durability: 'strict' });
   const commands = tx.objectStore('commands');
   const settled = await commands.get(order);
   if (settled) {
     await commands.delete(order);
-    const later = await commands.index('entryId').getAll(settled.entryId);
-    // the next one only: what comes after it rests on what it makes
-    const [next] = later;
-    if (next && next.verb !== 'entry.record' && next.input.baseRevision === null)
-      await commands.put({
-        ...next,
-        input: { ...next.input, baseRevision: written.revision },
-      } as Command);
-    if (later.length === 0) await dropPhotos(tx.objectStore('photos'), settled.entryId);
+    if (isTick(settled)) await rememberSent(tx.objectStore('kept'), settled.input.tick);
+    else {
+      const later = await ofEntry(commands, settled.entryId);
+      // the next one only: what comes after it rests on what it makes
+      const [next] = later;
+      if (next && next.verb !== 'entry.record' && next.input.baseRevision === null)
+        await commands.put({
+          ...next,
+          input: { ...next.input, baseRevision: written.revision },
+        } as Command);
+      if (later.length === 0) await dropPhotos(tx.objectStore('photos'), settled.entryId);
+    }
   }
   await tx.done;
+}
+
+type CommandStore = { index(name: 'entryId'): { getAll(entryId: string): Promise<Command[]> } };
+
+/** Only what is about an entry carries an entry's id, so the index holds nothing else. */
+async function ofEntry(commands: CommandStore, entryId: string): Promise<EntryCommand[]> {
+  const found = await commands.index('entryId').getAll(entryId);
+  return found.filter((one): one is EntryCommand => !isTick(one));
 }
 
 type PhotoStore = {
@@ -195,13 +216,14 @@ export async function markPhotoSent(db: PocketDb, photoId: string): Promise<void
   await tx.done;
 }
 
-/** Takes a command out of the line with what rests on it and its photos. @returns false: it has gone */
+/** Takes a command out of the line with what rests on it and its photos; a tick alone. @returns false: it has gone */
 export async function takeOut(db: PocketDb, order: number): Promise<boolean> {
   const tx = db.transaction(['commands', 'photos'], 'readwrite', { durability: 'strict' });
   const commands = tx.objectStore('commands');
   const found = await commands.get(order);
-  if (found) {
-    const same = await commands.index('entryId').getAll(found.entryId);
+  if (found && isTick(found)) await commands.delete(order);
+  else if (found) {
+    const same = await ofEntry(commands, found.entryId);
     for (const one of same) if (one.order >= order) await commands.delete(one.order);
     const left = same.some((one) => one.order < order);
     if (!left) await dropPhotos(tx.objectStore('photos'), found.entryId);
@@ -219,7 +241,7 @@ export async function takeOut(db: PocketDb, order: number): Promise<boolean> {
 export async function undoRecord(
   db: PocketDb,
   order: number,
-  undoing: Pick<NewCommand, 'commandId' | 'garageId' | 'madeAt'> & { entry: EntryInput },
+  undoing: Pick<NewEntryCommand, 'commandId' | 'garageId' | 'madeAt'> & { entry: EntryInput },
 ): Promise<'takenOut' | 'removalFollows'> {
   const { entry, ...rest } = undoing;
   const tx = db.transaction(['commands', 'photos'], 'readwrite', { durability: 'strict' });
@@ -274,6 +296,6 @@ export const askInstead = (
   );
 
 /** The entry of a command with something changed in it. */
-export function withEntry(command: Command, entry: EntryInput): Partial<Command> {
+export function withEntry(command: EntryCommand, entry: EntryInput): Partial<Command> {
   return { entryId: entry.id, input: { ...command.input, entry } } as Partial<Command>;
 }

@@ -3,7 +3,7 @@ import type { Refusal, Written } from '@quartermark/api/client';
 import { type EntryInput, entryInput } from '@quartermark/engine/log';
 import { beforeEach, expect, test, vi } from 'vitest';
 import { makeId } from '../../client/make-id.ts';
-import type { Command } from './command.ts';
+import { type Command, concernOf, type EntryCommand } from './command.ts';
 import {
   askInstead,
   layAside,
@@ -47,7 +47,7 @@ class Server {
       this.#reach();
       if (this.failsWith)
         throw Object.assign(new Error(this.failsWith), { data: { refusal: null } });
-      const answer = this.#answers.get(command.commandId) ?? this.#work(command);
+      const answer = this.#answers.get(command.commandId) ?? this.#work(command as EntryCommand);
       this.#answers.set(command.commandId, answer);
       if (this.losesAnswers-- > 0) throw new TypeError('fetch failed');
       return answer;
@@ -69,7 +69,8 @@ class Server {
     if (!this.signal) throw new TypeError('fetch failed');
   }
 
-  #work({ verb, input }: Command): Written {
+  #work(command: EntryCommand): Written {
+    const { verb, input } = command;
     const { entry } = input;
     this.asked.push(`${verb} ${entry.note}`);
     const refusal = this.refuses[entry.note ?? ''];
@@ -77,7 +78,7 @@ class Server {
     const standing = this.log.get(entry.id);
     if (verb === 'entry.record' && standing)
       throw refused({ code: 'idInUse', field: 'entry.id', message: 'in use' });
-    if (verb !== 'entry.record' && standing?.revision !== input.baseRevision)
+    if (command.verb !== 'entry.record' && standing?.revision !== command.input.baseRevision)
       throw refused({ code: 'conflict', field: null, message: 'another version' });
     const revision = (standing?.revision ?? 0) + 1;
     this.log.set(entry.id, { entry, revision, removed: verb === 'entry.remove' });
@@ -194,7 +195,9 @@ test('sendLine() leaves a refused one behind with its sentence, and goes on with
   expect(await states()).toEqual(['refused', 'waiting']);
 
   server.refuses = {};
-  await askInstead(db, order, 'another', (one) => withEntry(one, note('one, right', 'id-one')));
+  await askInstead(db, order, 'another', (one) =>
+    withEntry(one as EntryCommand, note('one, right', 'id-one')),
+  );
   expect(await send()).toBe('allSent');
   // what followed on the entry rests on the revision that came of it
   expect(server.log.get('id-one')).toMatchObject({ revision: 2, entry: { note: 'one, mended' } });
@@ -340,5 +343,5 @@ test('takeOut() takes what rests on a command with it', async () => {
   await record('two');
   expect(await takeOut(db, order)).toBe(true);
   expect(await takeOut(db, order)).toBe(false);
-  expect((await listCommands(db)).map(({ entryId }) => entryId)).toEqual(['id-two']);
+  expect((await listCommands(db)).map(concernOf)).toEqual(['id-two']);
 });

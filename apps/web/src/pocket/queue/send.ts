@@ -1,7 +1,7 @@
 import type { EntryView, Refusal, Written } from '@quartermark/api/client';
 import { refusalWords } from '../../client/refusal-words.ts';
 import { arrivedOtherwise } from './arrived-otherwise.ts';
-import type { Command, WaitingPhoto } from './command.ts';
+import { type Command, isTick, type WaitingPhoto } from './command.ts';
 import {
   markPhotoSent,
   markRefused,
@@ -40,8 +40,8 @@ type Outcome =
 
 /**
  * Goes through the line once, in the order of making, one after the other, the photos of an entry before
- * the entry. Stops where no answer comes; a refused one stays behind, and what concerns other entries
- * goes on.
+ * the entry. Stops where no answer comes; a refused one stays behind, and what concerns others goes
+ * on.
  *
  * @param nowMs this phone's clock
  * @param changed told after each step, so that screens follow
@@ -128,11 +128,7 @@ async function attempt(
   queued: boolean,
 ): Promise<Outcome> {
   try {
-    for (const photo of await photosOf(db, command.entryId)) {
-      if (photo.sent || command.verb === 'entry.remove') continue;
-      await doors.photo(photo);
-      await markPhotoSent(db, photo.photoId);
-    }
+    await sendPhotos(db, doors, command);
     return { kind: 'done', written: await doors.command(command, queued) };
   } catch (error) {
     const outcome = outcomeOf(error);
@@ -143,6 +139,15 @@ async function attempt(
       (written): Outcome => ({ kind: 'done', written }),
       outcomeOf,
     );
+  }
+}
+
+async function sendPhotos(db: PocketDb, doors: Doors, command: Command): Promise<void> {
+  if (isTick(command) || command.verb === 'entry.remove') return;
+  for (const photo of await photosOf(db, command.entryId)) {
+    if (photo.sent) continue;
+    await doors.photo(photo);
+    await markPhotoSent(db, photo.photoId);
   }
 }
 

@@ -2,6 +2,7 @@ import type { AppRouter, PocketSheet } from '@quartermark/api/client';
 import type { TRPCClient } from '@trpc/client';
 import { type PocketDb, pocketDb } from '../queue/store.ts';
 import { clockAhead } from './garage-clock.ts';
+import { forgetShown } from './sent-ticks.ts';
 
 export type SheetGarage = PocketSheet['garages'][number];
 export type SheetCar = SheetGarage['cars'][number];
@@ -18,11 +19,20 @@ const KEY = 'sheet';
 /** @throws what IndexedDB threw */
 export async function readSheet(db: PocketDb): Promise<KeptSheet | null> {
   // written by `keepSheet` alone
-  return ((await db.get('kept', KEY)) as KeptSheet | undefined) ?? null;
+  const kept = (await db.get('kept', KEY)) as KeptSheet | undefined;
+  return kept === undefined ? null : { ...kept, sheet: withDays(kept.sheet) };
+}
+
+const NO_DAYS = { days: [] };
+
+/** An earlier version kept no events' pages. */
+function withDays(sheet: PocketSheet): PocketSheet {
+  return { ...sheet, garages: sheet.garages.map((garage) => ({ ...NO_DAYS, ...garage })) };
 }
 
 export async function keepSheet(db: PocketDb, kept: KeptSheet): Promise<void> {
   await db.put('kept', kept, KEY);
+  await forgetShown(db, kept.sheet);
 }
 
 /** At signing out: nothing of a garage stays behind for whoever signs in next; what waits is kept. */

@@ -19,7 +19,7 @@ export type SheetState = {
  * What this browser knows of cars: its own copy at once, then the server's, and again whenever there may
  * be signal and something was sent.
  */
-export function useSheet(): SheetState {
+export function useSheet(): SheetState & { refresh: () => Promise<void> } {
   const client = useTRPCClient();
   const [state, setState] = useState<SheetState>({ looked: false, kept: null, line: null });
   const asking = useRef(false);
@@ -69,7 +69,7 @@ export function useSheet(): SheetState {
     before.current = left;
   }, [left, end, refresh]);
 
-  return state;
+  return { ...state, refresh };
 }
 
 async function ownCopy(): Promise<KeptSheet | null> {

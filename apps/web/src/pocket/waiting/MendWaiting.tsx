@@ -7,13 +7,13 @@ import { EntryForm } from '../../record/EntryForm.tsx';
 import { type EntryDoor, EntryDoorContext } from '../../record/entry-door.ts';
 import { fieldsOf } from '../../record/record-fields.ts';
 import type { Start } from '../../record/start.ts';
-import type { Command } from '../queue/command.ts';
+import type { Command, EntryCommand } from '../queue/command.ts';
 import { keeper } from '../queue/keeper.ts';
 import { askInstead } from '../queue/line.ts';
 import { storeTrouble } from '../queue/store.ts';
 import type { SheetCar } from '../sheet/pocket-sheet.ts';
 
-type MendWaitingProps = { command: Command; car: SheetCar; onDone: () => void };
+type MendWaitingProps = { command: EntryCommand; car: SheetCar; onDone: () => void };
 
 /** What the server did not take, in its form, exactly as it was written; saved, it goes back into the line. */
 export function MendWaiting({ command, car, onDone }: MendWaitingProps) {

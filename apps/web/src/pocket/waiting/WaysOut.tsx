@@ -6,18 +6,18 @@ import { newId } from '../../client/make-id.ts';
 import { Button, Notice } from '../../components/index.ts';
 import { VersionTable } from '../../forms/BothVersions.tsx';
 import { bothRows } from '../../record/entry-rows.ts';
-import type { Command } from '../queue/command.ts';
+import type { Command, EntryCommand } from '../queue/command.ts';
 import { keeper } from '../queue/keeper.ts';
 import { askInstead, takeOut, withEntry } from '../queue/line.ts';
 import type { SheetCar } from '../sheet/pocket-sheet.ts';
 
 type WaysOutProps = {
-  command: Command;
+  command: EntryCommand;
   car: SheetCar | null;
   busy: boolean;
   act: (work: () => Promise<unknown>) => Promise<void>;
   /** opens it in its form */
-  onMend: (command: Command) => void;
+  onMend: (command: EntryCommand) => void;
 };
 
 /** Refusals that are questions: "as I wrote it" answers them. */
@@ -147,7 +147,7 @@ function RemovedMeanwhile({ command, busy, act }: WaysOutProps) {
                   newId(),
                   (one) =>
                     ({
-                      ...withEntry(one, fresh),
+                      ...withEntry(one as EntryCommand, fresh),
                       verb: 'entry.record',
                       input: { entry: fresh, confirmed: [] },
                     }) as Partial<Command>,
