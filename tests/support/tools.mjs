@@ -6,7 +6,11 @@ const works = (command, args) => spawnSync(command, args, { stdio: 'ignore' }).s
 const NEEDED = [
   { package: 'redis-server', command: 'redis-server', tests: 'the queue on Redis' },
   { package: 'chromium', command: 'chromium', tests: 'the browser journeys' },
+  // pdftotext answers -v, and fails at --version in older releases
+  { package: 'poppler-utils', command: 'pdftotext', asks: '-v', tests: 'the printed sheet' },
 ];
+
+const isMissing = ({ command, asks = '--version' }) => !works(command, [asks]);
 
 /**
  * Installs what is missing where that is allowed without asking anybody.
@@ -14,12 +18,12 @@ const NEEDED = [
  * @returns {{ package: string, tests: string, why: string }[]} what is still missing, and why
  */
 export function ensureTools() {
-  const missing = NEEDED.filter(({ command }) => !works(command, ['--version']));
+  const missing = NEEDED.filter(isMissing);
   if (missing.length === 0) return [];
   const prefix = permission();
   if (prefix === null) return missing.map((tool) => ({ ...tool, why: 'no leave to install it' }));
   const names = missing.map((tool) => tool.package);
-  console.log(`Installing ${names.join(' and ')} for the tests.`);
+  console.log(`Installing ${names.join(', ')} for the tests.`);
   const apt = (...args) => {
     const [command = '', ...rest] = [...prefix, 'apt-get', ...args];
     // RUNLEVEL=1 keeps Debian from starting the server as a service
@@ -28,9 +32,7 @@ export function ensureTools() {
   };
   apt('update', '-q');
   apt('install', '-q', '-y', '--no-install-recommends', ...names);
-  return missing
-    .filter(({ command }) => !works(command, ['--version']))
-    .map((tool) => ({ ...tool, why: 'its installation failed' }));
+  return missing.filter(isMissing).map((tool) => ({ ...tool, why: 'its installation failed' }));
 }
 
 function permission() {

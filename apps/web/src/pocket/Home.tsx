@@ -1,5 +1,6 @@
 'use client';
 
+import type { EventPage } from '@quartermark/api/client';
 import {
   firstItem,
   formatDay,
@@ -11,6 +12,7 @@ import {
 } from '@quartermark/engine/display';
 import { Button, StateWord } from '../components/index.ts';
 import { Stick } from '../garage/Stick.tsx';
+import { EventDoor } from './event/EventDoor.tsx';
 import styles from './Pocket.module.css';
 import { ScreenStays } from './ScreenStays.tsx';
 import type { Chosen } from './sheet/chosen-car.ts';
@@ -26,10 +28,16 @@ const WORDS: Readonly<Record<Fast, string>> = {
   odometer: KIND_WORDS.odometer,
 };
 
-type HomeProps = { chosen: Chosen; today: string; several: boolean };
+type HomeProps = {
+  chosen: Chosen;
+  today: string;
+  several: boolean;
+  /** the event that runs or comes next; null: none within two weeks */
+  next: EventPage | null;
+};
 
 /** The car, what is known of its oil, and the targets, which end where the thumb is. */
-export function Home({ chosen, today, several }: HomeProps) {
+export function Home({ chosen, today, several, next }: HomeProps) {
   const { view } = chosen.car;
   const garage = { ...chosen.garage.garage, today };
   const level = view.analysis?.lastLevel ?? null;
@@ -42,11 +50,13 @@ export function Home({ chosen, today, several }: HomeProps) {
     ...(oilStop ? [oilStop] : []),
   ];
   const open = view.analysis ? openSentences(view.analysis, view.car.unit) : [];
-  const event = eventOf(chosen, today);
+  // the door says the same of an event that this phone keeps
+  const event = next === null ? eventOf(chosen, today) : null;
   return (
     <>
       <div className={styles.top}>
         {event === null ? null : <p className={styles.event}>{event}</p>}
+        {next === null ? null : <EventDoor page={next} today={today} />}
         <h1 className={styles.carName}>
           {several ? (
             <button type="button" className={styles.chooser} onClick={() => goTo('cars')}>

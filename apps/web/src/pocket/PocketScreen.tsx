@@ -5,6 +5,8 @@ import { newId } from '../client/make-id.ts';
 import { Button, Notice } from '../components/index.ts';
 import { PocketUrgent } from '../urgent/PocketUrgent.tsx';
 import { CarChooser } from './CarChooser.tsx';
+import { daysToShow } from './event/day-of.ts';
+import { PocketEvents } from './event/PocketEvents.tsx';
 import type { Begin, FastProps } from './fast/begin.ts';
 import { FastFinding } from './fast/FastFinding.tsx';
 import { FastFuel } from './fast/FastFuel.tsx';
@@ -59,8 +61,10 @@ export function PocketScreen() {
   const chosen = kept && asked ? chosenCar(kept.sheet, picked ?? label, rememberedCar()) : null;
   return (
     <main id="content" tabIndex={-1} className={styles.page}>
-      <PocketWords sheet={sheet} wanted={asked?.wanted ?? null} empty={chosen === null} />
-      <Inside kept={kept} chosen={chosen} onCar={setPicked} />
+      <div className={styles.notPrinted}>
+        <PocketWords sheet={sheet} wanted={asked?.wanted ?? null} empty={chosen === null} />
+      </div>
+      <Inside kept={kept} chosen={chosen} onCar={setPicked} refresh={sheet.refresh} />
     </main>
   );
 }
@@ -69,9 +73,10 @@ type InsideProps = {
   kept: KeptSheet | null;
   chosen: Chosen | null;
   onCar: (carId: string) => void;
+  refresh: () => Promise<void>;
 };
 
-function Inside({ kept, chosen, onCar }: InsideProps) {
+function Inside({ kept, chosen, onCar, refresh }: InsideProps) {
   const view = useView();
   const saving = usePocketSave(chosen?.garage.garage.id ?? null);
   const { busy, trouble, saved, undone, undo } = saving;
@@ -104,6 +109,17 @@ function Inside({ kept, chosen, onCar }: InsideProps) {
           onCar(carId);
           goTo('home');
         }}
+      />
+    );
+  const [day, ...laterDays] = daysToShow(chosen.garage.days, today);
+  if (day && (view === 'event' || view === 'paper'))
+    return (
+      <PocketEvents
+        days={[day, ...laterDays]}
+        today={today}
+        aheadMs={kept.aheadMs}
+        paper={view === 'paper'}
+        refresh={refresh}
       />
     );
   if (view === 'more') return <More chosen={chosen} today={today} onSaved={saving.note} />;
@@ -142,6 +158,7 @@ function Inside({ kept, chosen, onCar }: InsideProps) {
       <Home
         chosen={chosen}
         today={today}
+        next={day ?? null}
         several={kept.sheet.garages.reduce((sum, { cars }) => sum + cars.length, 0) > 1}
       />
     </>

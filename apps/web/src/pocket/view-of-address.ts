@@ -15,9 +15,9 @@ export const FAST = [
 export type Fast = (typeof FAST)[number];
 
 /** What the pocket page shows; it stands behind the # of its address, so that "back" goes back. */
-export type View = 'home' | 'cars' | 'waiting' | 'more' | Fast;
+export type View = 'home' | 'cars' | 'waiting' | 'more' | 'event' | 'paper' | Fast;
 
-const VIEWS: readonly View[] = ['home', 'cars', 'waiting', 'more', ...FAST];
+const VIEWS: readonly View[] = ['home', 'cars', 'waiting', 'more', 'event', 'paper', ...FAST];
 
 function watch(onChange: () => void): () => void {
   window.addEventListener('hashchange', onChange);
