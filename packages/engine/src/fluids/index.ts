@@ -1,0 +1,1 @@
+export * from './brake-fluid.ts';
