@@ -74,6 +74,7 @@ test('an event is changed, and taken off the calendar with a way back', async ({
   const eventId = await put(garage, { name: 'Circuit day', sort: 'circuit', start: '2026-06-20' });
   await page.goto(`${garage.home()}/events`);
   await page.getByRole('link', { name: 'Circuit day' }).click();
+  await page.getByRole('link', { name: 'Change the event' }).first().click();
   await page.getByLabel('First day').fill('2026-06-21');
   await page.getByRole('button', { name: 'Save the change' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('in 6 days');
@@ -82,6 +83,7 @@ test('an event is changed, and taken off the calendar with a way back', async ({
   expect((await calendar(garage))[0]).toMatchObject({ eventId, revision: 3 });
 
   await page.getByRole('link', { name: 'Circuit day' }).click();
+  await page.getByRole('link', { name: 'Change the event' }).first().click();
   await page.getByRole('button', { name: 'Remove it' }).click();
   await expect(page.getByText('Circuit day is off the calendar.')).toBeVisible();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Nothing that comes');
@@ -91,7 +93,7 @@ test('an event is changed, and taken off the calendar with a way back', async ({
 
 test('two people change one event: the second sees both versions', async ({ page, garage }) => {
   const eventId = await put(garage, { name: 'Circuit day', sort: 'circuit', start: '2026-06-20' });
-  await page.goto(`${garage.home()}/events/${eventId}`);
+  await page.goto(`${garage.home()}/events/${eventId}/change`);
   // the form stands once its fields hold what was written
   await expect(page.getByLabel('Name')).toHaveValue('Circuit day');
   await page.getByLabel('Place').fill('the far bend');

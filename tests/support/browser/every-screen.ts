@@ -66,6 +66,37 @@ async function openTheOrders(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Change this order' }).click();
 }
 
+/** Opens a need of each car of an event, and all that is folded there. */
+async function openAnEvent(page: Page): Promise<void> {
+  const all = page.getByRole('button', { name: /^Show \d+ more that are fine/ });
+  if (await all.isVisible()) {
+    await all.click();
+    await page.getByRole('button', { name: /^Wheel torque, Velmora Quist:/ }).click();
+  }
+  await openACarsNeeds(page);
+}
+
+/** Shows one car of an event, with the form that takes a need upon oneself. */
+async function openACar(page: Page): Promise<void> {
+  const one = page.getByRole('radio', { name: 'A car at a time' });
+  if (await one.isVisible()) await one.click();
+  await page.getByRole('button', { name: 'Next car' }).click();
+  await openACarsNeeds(page);
+  await page
+    .getByRole('button', { name: /^Take this upon yourself/ })
+    .first()
+    .click();
+}
+
+async function openACarsNeeds(page: Page): Promise<void> {
+  for (const fold of await page
+    .locator('summary')
+    .filter({ hasText: /are fine|With care/ })
+    .all())
+    if (await fold.isVisible()) await fold.click();
+  await openAllWhys(page);
+}
+
 /** Every screen there is, as the demo garage fills it. */
 export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'garage', path: '', unfold: openTheTable },
@@ -106,8 +137,12 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'add an item of a tool', path: `${demoGear(6)}/item/add` },
   { name: 'events', path: 'events' },
   { name: 'add an event', path: 'events/add' },
-  { name: 'change an event', path: `events/${demoEvent(1)}` },
-  { name: 'change an event with its use', path: `events/${demoEvent(2)}` },
+  { name: 'an event, cars by needs', path: `events/${demoEvent(2)}`, unfold: openAnEvent },
+  { name: 'an event, a car at a time', path: `events/${demoEvent(2)}`, unfold: openACar },
+  { name: 'an event without cars', path: `events/${demoEvent(1)}` },
+  { name: 'an event that is over', path: `events/${demoEvent(6)}` },
+  { name: 'change an event', path: `events/${demoEvent(1)}/change` },
+  { name: 'change an event with its use', path: `events/${demoEvent(2)}/change` },
   { name: 'sheet of an event', path: `events/${demoEvent(2)}/sheet` },
   { name: 'event in the paddock', path: '/pocket#event' },
   { name: 'sheet in the paddock', path: '/pocket#paper' },

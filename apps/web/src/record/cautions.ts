@@ -19,7 +19,7 @@ const FUEL =
   'Fuel vapour burns: no flame, no spark, no heater; take the pressure off before opening a line.';
 const COOLANT = 'Never open a hot cooling system: it scalds.';
 
-const BEDDING =
+export const BEDDING =
   'Bed brakes within the law or on a closed course, and let them cool down by driving. No handbrake on hot discs.';
 const SUPPORT =
   'Lift by the manual’s points only, on level ground, and shake the car before you go near it.';
