@@ -94,13 +94,14 @@ test('pads measured elsewhere turn from not on record to fine on an open event',
     name: 'Front pads',
     condition: 'new',
   });
-  const fitted = { positions: ['front'], condition: 'new', bedding: 'bedded' } as const;
   await garage.write({
     kind: 'fit',
     component: pads,
     change: 'on',
     on: '2026-05-01',
-    ...fitted,
+    positions: ['front'],
+    condition: 'new',
+    bedding: 'bedded',
   });
   await garage.write({ ...circuit, sessions: 4, on: '2026-05-09' });
   const measured = (on: string, inner: string) =>
