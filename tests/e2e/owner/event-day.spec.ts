@@ -167,7 +167,8 @@ test('nobody takes the torque of wheels upon himself: the page says why, and the
     'event.accept',
     garage.command({ acceptanceId: crypto.randomUUID(), acceptance }),
   );
-  expect(refused.ok).toBe(false);
+  expect(refused.status).toBe(400);
+  expect(refused.refusal?.field).toBe('acceptance.need');
 });
 
 test('work is ticked off and taken back, seen in another window, and is no record', async ({

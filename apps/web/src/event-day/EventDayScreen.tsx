@@ -74,6 +74,9 @@ function EventWays({ page: { garage, event, cars } }: { page: EventPage }) {
         <>
           <a href="#work">The work</a>
           <a href="#take">What to take along</a>
+          <ButtonLink href={`${here}/sheet` as Route} look="quiet">
+            Sheet for the inspector
+          </ButtonLink>
         </>
       ) : null}
       <ButtonLink href={`${here}/change` as Route} look="quiet">
