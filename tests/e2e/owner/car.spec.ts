@@ -5,7 +5,8 @@ import { BRAKE_FLUID, ENGINE_OIL, test } from '../../support/browser/garage-test
 test('a car without anything to watch offers the next step', async ({ page, garage }) => {
   await garage.counted();
   await page.goto(garage.car());
-  await expect(page.getByRole('heading', { level: 1 })).toContainText('Nothing is watched');
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Not on record');
+  await expect(page.getByText('Nothing is watched on this car yet.')).toBeVisible();
   await expect(page.getByRole('link', { name: 'Add an item' })).toBeVisible();
   await expect(page.getByText('Nothing is on record yet.')).toBeVisible();
   await expectAccessible(page, 'a car without items');

@@ -54,7 +54,7 @@ async function expectNotReady(page: Page, garage: OwnGarage, word: string | RegE
 
 /** Opens all that the road asks, and gives one need of it. */
 async function needOf(page: Page, title: string | RegExp) {
-  const road = page.getByRole('region', { name: 'On the road' });
+  const road = page.getByRole('region', { name: 'What the road asks' });
   await road.locator('summary').filter({ hasText: 'What the road asks' }).click();
   return road
     .getByRole('listitem')
@@ -75,7 +75,7 @@ test('a car whose oil was drained and not filled is not ready, and says where to
   });
   await expectNotReady(page, garage, /Not in time/);
   await expect(answer(page)).toContainText('Oil drained');
-  await expect(page.getByRole('region', { name: 'On the road' })).toContainText(
+  await expect(page.getByRole('region', { name: 'Going out again' })).toContainText(
     'In the way: Oil was drained on 15 June 2026',
   );
   const drained = await needOf(page, 'Oil drained');
@@ -125,7 +125,7 @@ test('pads that are not bedded are told to whoever goes out again, and asked of 
   await garage.write({ kind: 'fit', component: set, change: 'on', on: TODAY, condition: 'new' });
   await garage.counted();
   await page.goto(garage.car());
-  await expect(page.getByRole('region', { name: 'On the road' })).toContainText(
+  await expect(page.getByRole('region', { name: 'Going out again' })).toContainText(
     'Front pads, hard: not bedded.',
   );
   const bedding = await needOf(page, 'Front pads, hard, bedding');

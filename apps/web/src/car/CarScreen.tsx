@@ -1,7 +1,7 @@
 'use client';
 
 import type { CarView } from '@quartermark/api/client';
-import { carSentences, roadSentence } from '@quartermark/engine/display';
+import { carSentences, withRoad } from '@quartermark/engine/display';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useTRPC } from '../client/trpc.ts';
@@ -13,12 +13,13 @@ import { CarReadings } from './CarReadings.tsx';
 import styles from './CarScreen.module.css';
 import { Computed } from './Computed.tsx';
 import { Fitted } from './Fitted.tsx';
+import { GoOutAgain } from './GoOutAgain.tsx';
 import { History } from './History.tsx';
 import type { HistoryFilter } from './history-filter.ts';
 import { InTheWay } from './InTheWay.tsx';
 import { ItemList } from './ItemList.tsx';
-import { OnTheRoad } from './OnTheRoad.tsx';
 import { PlanAsks } from './PlanAsks.tsx';
+import { RoadAsks } from './RoadAsks.tsx';
 import { ToMend } from './ToMend.tsx';
 
 type CarScreenProps = { garageId: string; carId: string; filter: HistoryFilter };
@@ -34,6 +35,7 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
         about={view.car.name}
         beneath={
           <>
+            <GoOutAgain view={view} />
             {rest.length > 0 ? <p className={styles.rest}>{rest.join(' ')}</p> : null}
             <Computed view={view} />
           </>
@@ -49,7 +51,6 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
       {view.failure ? (
         <NotUpdated failure={view.failure} carId={carId} garage={view.garage} />
       ) : null}
-      <OnTheRoad view={view} />
       <nav aria-label="This car" className={styles.ways}>
         <ButtonLink href={`/g/${garageId}/car/${carId}/oil` as Route} look="quiet">
           Oil
@@ -65,6 +66,7 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
         </ButtonLink>
         <a href="#history">History</a>
       </nav>
+      <RoadAsks view={view} />
       <PlanAsks view={view} />
       <InTheWay view={view} />
       <OilNotices view={view} />
@@ -79,13 +81,8 @@ export function CarScreen({ garageId, carId, filter }: CarScreenProps) {
   );
 }
 
-/** The verdict for the road stands before the first sentence, in the line that everybody reads. */
 function sentencesOf({ analysis, car, items, failure, road }: CarView): string[] {
-  if (analysis) {
-    const [first = '', ...rest] = carSentences(analysis, { unit: car.unit, items });
-    const verdict = roadSentence(road, analysis, [first, ...rest]);
-    return [verdict === null ? first : `${verdict} ${first}`.trim(), ...rest];
-  }
+  if (analysis) return withRoad(road, analysis, carSentences(analysis, { unit: car.unit, items }));
   return failure
     ? ['Nothing can be said of this car now: its figures could not be worked out.']
     : ['The figures of this car are being worked out.'];

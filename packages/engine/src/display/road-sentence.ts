@@ -8,29 +8,37 @@ import { nearDay } from './verdict-words.ts';
 const NAMED = 3;
 
 /**
- * The verdict for the road as the first sentence of a car's page. What the other sentences name already
- * is not named again.
+ * The sentences of a car's page with the verdict for the road before them, in one line with the sentence that
+ * says why. What another sentence names already is not named again.
  *
  * @param road null: the car is not in use, or it is being worked out
- * @param said the other sentences: `carSentences()` of the same car
- * @returns null where another sentence says more: what forbids driving it, or where it is
- * @example roadSentence(road, analysis, []) // "Can be ready by Thu 11: Brake fluid."
+ * @param said `carSentences()` of the same car
+ * @returns as they came where another sentence says more: what forbids driving it, or where it is
+ * @example withRoad(road, analysis, ['Coolant is due soon.', 'Brake fluid is overdue.'])
+ * // ["Can be ready by Thu 11. Brake fluid is overdue.", "Coolant is due soon."]
  */
-export function roadSentence(
+export function withRoad(
   road: CarReadiness | null,
   analysis: Analysis,
   said: readonly string[],
-): string | null {
-  if (road === null || analysis.status !== 'inUse') return null;
-  if (stopOf(analysis.status, analysis.matters) !== null) return null;
-  if (isUrgent(oilStopOf(analysis.oil))) return null;
+): string[] {
+  if (road === null || isStopped(analysis)) return [...said];
   const start = startOf(road, analysis.asOf);
-  if (road.verdict.word === 'ready') return `${start}.`;
-  const told = said.join(' ').toLowerCase();
-  const titles = [...new Set(holdsBack(road).map(({ title }) => title))].filter(
-    (title) => !told.includes(title.toLowerCase()),
-  );
-  return titles.length === 0 ? `${start}.` : `${start}: ${named(titles)}.`;
+  const ready = road.verdict.word === 'ready';
+  const titles = ready ? [] : [...new Set(holdsBack(road).map(({ title }) => title))];
+  const naming = said.find((sentence) => titles.some((title) => names(sentence, title)));
+  const lead = ready ? said[0] : naming;
+  const untold = titles.filter((title) => !said.some((sentence) => names(sentence, title)));
+  const verdict = untold.length === 0 ? `${start}.` : `${start}: ${named(untold)}.`;
+  const first = lead === undefined ? verdict : `${verdict} ${lead}`;
+  return [first, ...said.filter((sentence) => sentence !== lead)];
+}
+
+const names = (sentence: string, title: string) =>
+  sentence.toLowerCase().includes(title.toLowerCase());
+
+function isStopped({ status, matters, oil }: Analysis): boolean {
+  return status !== 'inUse' || stopOf(status, matters) !== null || isUrgent(oilStopOf(oil));
 }
 
 function startOf({ verdict }: CarReadiness, asOf: string): string {

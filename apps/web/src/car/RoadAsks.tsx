@@ -1,0 +1,38 @@
+'use client';
+
+import type { CarView } from '@quartermark/api/client';
+import { useState } from 'react';
+import { doorOf } from '../needs/door-of.ts';
+import { NeedList } from '../needs/NeedList.tsx';
+import { Evidence } from './Evidence.tsx';
+import styles from './RoadAsks.module.css';
+import { saidInOf } from './said-in.ts';
+
+/** All that the road asks of the car today, made when somebody opens it; absent for a car that is not in use. */
+export function RoadAsks({ view }: { view: CarView }) {
+  const [open, setOpen] = useState(false);
+  const { garage, carId, road } = view;
+  if (road === null) return null;
+  const at = { garageId: garage.id, carId, eventId: null };
+  return (
+    <section aria-label="What the road asks" className={styles.road}>
+      <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+        <summary className={styles.fold}>What the road asks</summary>
+        {open ? (
+          <>
+            <h2 className={styles.title}>For the road, as the log stands today</h2>
+            <p className={styles.soft}>
+              It certifies nothing: the manual and your own eyes decide.
+            </p>
+            <NeedList
+              needs={road.needs}
+              saidIn={saidInOf(view)}
+              doorOf={({ remedy }) => doorOf(remedy?.record ?? null, at)}
+              evidence={(ids) => <Evidence ids={ids} view={view} />}
+            />
+          </>
+        ) : null}
+      </details>
+    </section>
+  );
+}
