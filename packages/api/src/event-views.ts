@@ -5,8 +5,15 @@ import type {
   ReadyFor,
   Requirements,
 } from '@quartermark/engine/log';
-import type { CarReadiness, InspectorFacts, WorkLine } from '@quartermark/engine/readiness';
+import type {
+  CarReadiness,
+  InspectorFacts,
+  TakeAlong,
+  WorkLine,
+} from '@quartermark/engine/readiness';
 import type { EntryView, EventView, GarageView, ItemView } from './views.ts';
+
+export type { TakeAlong };
 
 /** What the pages of an event read. Instants are ISO strings in UTC, days are civil dates of the garage. */
 
@@ -53,31 +60,6 @@ export type EventCar = {
   /** uses on record that belong to the event */
   recorded: EntryView[];
   items: ItemView[];
-};
-
-export type TakeAlong = { oil: OilToTake; fuel: FuelToTake };
-
-/** Litres; null where nothing can be said. `cautiousL` is not exceeded nine times in ten. */
-export type OilToTake = {
-  likelyL: number | null;
-  cautiousL: number | null;
-  /** false: the rate was never measured on this car, so no number is shown as one */
-  measured: boolean;
-  grade: string | null;
-  approval: string | null;
-  /** ids of the entries it rests on */
-  evidence: readonly string[];
-  /** a sentence that says why */
-  reason: string;
-};
-
-/** For what the car does there and the way there and back. */
-export type FuelToTake = {
-  likelyL: number | null;
-  cautiousL: number | null;
-  octane: number | null;
-  evidence: readonly string[];
-  reason: string;
 };
 
 /** What an event of this sort usually is, per car. */

@@ -1,6 +1,6 @@
 import { listItems, readEntries } from '@quartermark/db';
 import { carProfile } from '@quartermark/engine/log';
-import { inspectorFacts, usesOfEvent } from '@quartermark/engine/readiness';
+import { inspectorFacts, takeAlong, usesOfEvent } from '@quartermark/engine/readiness';
 import { entryViewsOf } from '../../entry/view-of.ts';
 import type { EventCar } from '../../event-views.ts';
 import { itemViewOf } from '../../item/view-of.ts';
@@ -28,7 +28,7 @@ export async function carOfEvent(
     // what a later schema faults is shown as it stands
     profile: carProfile.safeParse(car.profile).data ?? car.profile,
     readiness: asked && readinessAt(room, view, asked),
-    take: null,
+    take: asked && takeAlong(asked, { id: view.eventId, event: view.event }),
     facts: asked && inspectorFacts(asked),
     recorded: 'book' in found ? await recordedAt(room, view, found.book.entries) : [],
     items: items.map(itemViewOf),
