@@ -1,13 +1,8 @@
-import type {
-  CarProfile,
-  EventSort,
-  EventUse,
-  ReadyFor,
-  Requirements,
-} from '@quartermark/engine/log';
+import type { CarProfile, EventSort, ReadyFor, Requirements } from '@quartermark/engine/log';
 import type {
   CarReadiness,
   InspectorFacts,
+  ProposedUse,
   TakeAlong,
   WorkLine,
 } from '@quartermark/engine/readiness';
@@ -38,7 +33,7 @@ export type EventPage = {
   /** everybody of the garage, by name */
   people: { gearId: string; name: string }[];
   /** what its first car may do there; null where the event says it, or where nothing is usual */
-  proposal: UseProposal | null;
+  proposal: ProposedUse | null;
   /** names of cars, people, items and parts, by id */
   names: Record<string, string>;
   /** the last event of the same sort that is over */
@@ -62,17 +57,8 @@ export type EventCar = {
   items: ItemView[];
 };
 
-/** What an event of this sort usually is, per car. */
-export type UseProposal = {
-  use: EventUse;
-  /** from this car's former events, those of the garage's other cars, or common practice */
-  from: 'car' | 'garage' | 'practice';
-  /** ids of the events it comes from */
-  events: string[];
-};
-
 /** `proposal` null: nothing is usual at events of the sort. */
-export type ProposalView = { sort: EventSort; proposal: UseProposal | null };
+export type ProposalView = { sort: EventSort; proposal: ProposedUse | null };
 
 /** Somebody said that a line of work is done, or that it is not after all. */
 export type TickView = {

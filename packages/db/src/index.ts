@@ -30,7 +30,6 @@ export * from './entries/read.ts';
 export * from './entries/rejected-readings.ts';
 export * from './entries/revisions.ts';
 export * from './entries/to-answer.ts';
-export * from './entries/uses-around.ts';
 export * from './events/read.ts';
 export * from './events/write.ts';
 export * from './garages/change.ts';

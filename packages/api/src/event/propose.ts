@@ -1,13 +1,19 @@
-import { listEntriesSince, listEvents, readGarage } from '@quartermark/db';
+import { listEntriesSince, listEvents, readCar, readGarage, type Tx } from '@quartermark/db';
 import { addDays } from '@quartermark/engine/calendar';
-import { EVENT_SORTS } from '@quartermark/engine/log';
-import { type FormerEvent, proposeUse, usesOfEvent } from '@quartermark/engine/readiness';
+import { EVENT_SORTS, type EventSort } from '@quartermark/engine/log';
+import {
+  type FormerEvent,
+  type ProposedUse,
+  proposeUse,
+  usesOfEvent,
+} from '@quartermark/engine/readiness';
 import { z } from 'zod';
 import { id } from '../asked.ts';
 import { inGarage } from '../command/in-garage.ts';
 import type { ProposalView } from '../event-views.ts';
 import { garageViewOf } from '../garage/view-of.ts';
 import { notFoundHere } from '../refused.ts';
+import type { GarageView } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 import { entryOf } from './entry-of.ts';
 import { eventViewOf } from './view-of.ts';
@@ -35,20 +41,32 @@ export function proposeUseOf(
   return inGarage(world, asker, garageId, async (tx) => {
     const row = await readGarage(tx, garageId);
     if (!row) throw notFoundHere('garage', 'garageId');
-    const { today, distanceUnit } = garageViewOf(row, world.clock.now());
-    const since = addDays(today, -LOOK_BACK_DAYS);
-    const [events, rows] = await Promise.all([
-      listEvents(tx, garageId, since),
-      listEntriesSince(tx, garageId, ['drive', 'session', 'strip'], since),
-    ]);
-    const entries = rows.map(entryOf);
-    const all = events.map(eventViewOf).map(({ eventId, event }) => ({ id: eventId, event }));
-    const past = all
-      .filter(({ event }) => event.sort === sort && (event.end ?? event.start) < today)
-      .map((event): FormerEvent => ({ event, uses: usesOfEvent(event, entries, all) }));
-    const proposal = proposeUse(sort, days, distanceUnit, carId ?? '', lastOf(past, carId));
-    return { sort, proposal: Object.keys(proposal.use).length === 0 ? null : proposal };
+    if (carId !== null && !(await readCar(tx, garageId, carId))) throw notFoundHere('car', 'carId');
+    const garage = garageViewOf(row, world.clock.now());
+    return { sort, proposal: await proposedUse(tx, garage, { sort, days, carId }) };
   });
+}
+
+type Proposed = { sort: EventSort; days: number; carId: string | null };
+
+/** The proposal itself; null: nothing is usual at events of the sort. */
+export async function proposedUse(
+  tx: Tx,
+  { id: garageId, today, distanceUnit }: GarageView,
+  { sort, days, carId }: Proposed,
+): Promise<ProposedUse | null> {
+  const since = addDays(today, -LOOK_BACK_DAYS);
+  const [events, rows] = await Promise.all([
+    listEvents(tx, garageId, since),
+    listEntriesSince(tx, garageId, ['drive', 'session', 'strip'], since),
+  ]);
+  const entries = rows.map(entryOf);
+  const all = events.map(eventViewOf).map(({ eventId, event }) => ({ id: eventId, event }));
+  const past = all
+    .filter(({ event }) => event.sort === sort && (event.end ?? event.start) < today)
+    .map((event): FormerEvent => ({ event, uses: usesOfEvent(event, entries, all) }));
+  const proposal = proposeUse(sort, days, distanceUnit, carId ?? '', lastOf(past, carId));
+  return Object.keys(proposal.use).length === 0 ? null : proposal;
 }
 
 /** The last ones at which the car did something; where it never did, at which any car did. */

@@ -1,11 +1,12 @@
 import { setImmediate } from 'node:timers/promises';
 import { listAcceptances, listTicks, namesOf, type TickRow } from '@quartermark/db';
-import { usualRequirements, workList } from '@quartermark/engine/readiness';
+import { eventDays } from '@quartermark/engine/log';
+import { type ProposedUse, usualRequirements, workList } from '@quartermark/engine/readiness';
 import type { EventCar, EventPage, TickView } from '../../event-views.ts';
 import type { EventView } from '../../views.ts';
+import { proposedUse } from '../propose.ts';
 import { SOMEBODY_GONE } from './car-asked.ts';
 import { carOfEvent } from './car-of-event.ts';
-import { overBefore, proposalOf } from './proposal.ts';
 import type { Room } from './room.ts';
 
 /** Everything about one event, worked out now. */
@@ -41,11 +42,32 @@ export async function eventPageOf(room: Room, view: EventView): Promise<EventPag
     people: persons
       .map(({ row }) => ({ gearId: row.id, name: row.body.name }))
       .sort((a, b) => a.name.localeCompare(b.name, 'en') || a.gearId.localeCompare(b.gearId)),
-    proposal: await proposalOf(room, view),
+    proposal: await proposalAt(room, view),
     names: namesIn(room, cars),
-    former: overBefore(room, event.sort, eventId).at(-1) ?? null,
+    former: lastBefore(room, view),
   };
 }
+
+/** Nothing is proposed where the event says a use. */
+async function proposalAt({ tx, garage }: Room, { event }: EventView): Promise<ProposedUse | null> {
+  const { sort, use = {}, cars } = event;
+  if (Object.values(use).some((amount) => amount !== undefined)) return null;
+  return proposedUse(tx, garage, { sort, days: eventDays(event), carId: cars[0] ?? null });
+}
+
+/** The last event of the same sort that is over, but for this one. */
+function lastBefore({ events, garage }: Room, { eventId, event }: EventView): EventView | null {
+  const over = events.filter(
+    (one) =>
+      one.eventId !== eventId && one.event.sort === event.sort && lastDay(one) < garage.today,
+  );
+  return over.reduce<EventView | null>(
+    (last, one) => (last === null || lastDay(one) >= lastDay(last) ? one : last),
+    null,
+  );
+}
+
+const lastDay = ({ event: { start, end = start } }: EventView) => end;
 
 function tickViewOf(tick: TickRow, names: ReadonlyMap<string, string>): TickView {
   const { id: tickId, carId, line, done, by, at, madeAt } = tick;

@@ -87,7 +87,10 @@ function wearNeed(
   const after = wearAfter({ ...wear, positions }, furtherUse(known));
   const left = positions.map((position, at): Left => {
     const floorMm = position.floors[0]?.mm ?? 0;
-    const cautious = after[at]?.cautious ?? null;
+    const forecast = after[at]?.cautious ?? null;
+    // how fast it wears is of no matter to what is below its floor already
+    const { value } = position.last;
+    const cautious = forecast === null && value < floorMm ? value : forecast;
     return {
       position,
       cautious,
