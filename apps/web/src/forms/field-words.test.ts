@@ -11,6 +11,9 @@ test.each([
   ['item.baseline.on', 'Last done'],
   ['item.limits', 'Limits'],
   ['text', 'Text'],
+  ['event.travel.distance.text', 'The way there'],
+  ['event.requirements.noiseDb', 'Loudest allowed'],
+  ['requirements.rulesEdition', 'Edition of the rule set'],
 ])('fieldWords() reads %s as %s', (path, words) => {
   expect(fieldWords(path)).toBe(words);
 });

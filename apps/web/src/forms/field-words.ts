@@ -8,8 +8,17 @@ const PARTS = ['text', 'unit'];
  * @example fieldWords('item.limits.0.value') // "Limit 1"
  */
 export function fieldWords(path: string): string {
-  return limitWords(path) ?? NAMES[path] ?? lastPart(path);
+  return limitWords(path) ?? NAMES[path] ?? ASKED[lastPart(path)] ?? lastPart(path);
 }
+
+/** What requirements are measured by, of an event or of the garage. */
+const ASKED: Record<string, string> = {
+  'Odometer days': 'Odometer read within',
+  'Inspection days': 'Looked over within',
+  'Noise db': 'Loudest allowed',
+  'Rules name': 'Rule set',
+  'Rules edition': 'Edition of the rule set',
+};
 
 /** Where the last part alone would not tell what is meant. */
 const NAMES: Record<string, string> = {
@@ -17,6 +26,7 @@ const NAMES: Record<string, string> = {
   'item.baseline.time': 'Last done',
   'item.severe.share': 'Share of hard use',
   'item.severe.classes': 'What is hard use',
+  'event.travel.distance.text': 'The way there',
   carId: 'Car',
   'layUp.start': 'First day',
   'layUp.end': 'Last day',

@@ -2,6 +2,7 @@ import { requirements, WEIGHED_NEEDS } from '@quartermark/engine/log';
 import { expect, test } from 'vitest';
 import { formErrors, readRequirements, requirementFields } from './requirement-fields.ts';
 import { requirementLines } from './requirement-lines.ts';
+import { whoseWords } from './whose-words.ts';
 
 const full = requirements.parse({
   weights: Object.fromEntries(
@@ -68,4 +69,12 @@ test('requirementLines() says each thing in words', () => {
     'Loudest allowed': '98 dB',
     'Rule set': 'Club rules, edition of 1 January 2026',
   });
+});
+
+test('whoseWords() tells the event’s own, the garage’s and the usual ones apart', () => {
+  const { rules: _rules, ...plain } = full;
+  const row = { use: 'circuit', requirements: plain, usual: true } as const;
+  expect(whoseWords(null, row)).toBe('the usual for a circuit day; common practice, no source');
+  expect(whoseWords(null, { ...row, usual: false })).toBe('this garage’s for a circuit day');
+  expect(whoseWords(full, row)).toBe('this event’s own; Club rules, edition of 1 January 2026');
 });

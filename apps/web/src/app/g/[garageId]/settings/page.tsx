@@ -4,6 +4,7 @@ import { notFound } from 'next/navigation';
 import { ButtonLink, PageAnswer } from '../../../../components/index.ts';
 import { Page } from '../../../../frame/Page.tsx';
 import { GarageForm } from '../../../../garage/GarageForm.tsx';
+import { AsksList } from '../../../../requirements/AsksList.tsx';
 import { answers, ask, pageCache } from '../../../../server/ask.ts';
 import { chosenTheme } from '../../../../server/theme.ts';
 import { ThisBrowser } from './ThisBrowser.tsx';
@@ -17,6 +18,7 @@ export default async function Settings({ params }: SettingsProps) {
   const garages = await pageCache().fetchQuery(ask().garage.mine.queryOptions());
   const garage = garages.find(({ id }) => id === garageId);
   if (!garage) notFound();
+  await pageCache().fetchQuery(ask().requirements.list.queryOptions({ garageId }));
   return (
     <HydrationBoundary state={answers()}>
       <Page width="narrow">
@@ -29,6 +31,7 @@ export default async function Settings({ params }: SettingsProps) {
         <p>
           <ButtonLink href={`/g/${garageId}/labels` as Route}>Labels for the cars</ButtonLink>
         </p>
+        <AsksList garageId={garageId} />
         <ThisBrowser theme={await chosenTheme()} />
       </Page>
     </HydrationBoundary>
