@@ -67,10 +67,7 @@ test('the calendar puts what comes before what is over, by date', async ({ page,
   await expect(page.getByRole('region', { name: 'The last 30 days' })).toContainText('10 days ago');
 });
 
-test('an event is changed, and taken off the calendar with a way back', async ({
-  page,
-  garage,
-}) => {
+test('an event is changed, and cancelled with a way back', async ({ page, garage }) => {
   const eventId = await put(garage, { name: 'Circuit day', sort: 'circuit', start: '2026-06-20' });
   await page.goto(`${garage.home()}/events`);
   await page.getByRole('link', { name: 'Circuit day' }).click();
@@ -84,8 +81,8 @@ test('an event is changed, and taken off the calendar with a way back', async ({
 
   await page.getByRole('link', { name: 'Circuit day' }).click();
   await page.getByRole('link', { name: 'Change the event' }).first().click();
-  await page.getByRole('button', { name: 'Remove it' }).click();
-  await expect(page.getByText('Circuit day is off the calendar.')).toBeVisible();
+  await page.getByRole('button', { name: 'Cancel the event' }).click();
+  await expect(page.getByText('Circuit day is cancelled.')).toBeVisible();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Nothing that comes');
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('in 5 days');

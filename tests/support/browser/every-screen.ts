@@ -97,12 +97,25 @@ async function openACarsNeeds(page: Page): Promise<void> {
   await openAllWhys(page);
 }
 
+/** Opens folded parts of a form. */
+async function openFolds(page: Page, ...titles: readonly string[]): Promise<void> {
+  for (const title of titles) await page.locator('summary').filter({ hasText: title }).click();
+}
+
+/** Opens what an event asks, and sets it for this event. */
+async function setWhatItAsks(page: Page): Promise<void> {
+  await openFolds(page, 'What this event asks');
+  const own = page.getByRole('button', { name: 'Set it for this event' });
+  if (await own.isVisible()) await own.click();
+}
+
 /** Every screen there is, as the demo garage fills it. */
 export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'garage', path: '', unfold: openTheTable },
   { name: 'what is due', path: 'due' },
   { name: 'what is due, by car', path: 'due?sort=car' },
   { name: 'settings', path: 'settings' },
+  { name: 'what a circuit day asks', path: 'settings/asks/circuit' },
   { name: 'labels', path: 'labels' },
   { name: 'pocket', path: '/pocket' },
   { name: 'car, hard used', path: demoCar(1), unfold: openAllOfACar },
@@ -141,11 +154,20 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'an event, a car at a time', path: `events/${demoEvent(2)}`, unfold: openACar },
   { name: 'an event without cars', path: `events/${demoEvent(1)}` },
   { name: 'an event that is over', path: `events/${demoEvent(6)}` },
-  { name: 'change an event', path: `events/${demoEvent(1)}/change` },
-  { name: 'change an event with its use', path: `events/${demoEvent(2)}/change` },
   { name: 'sheet of an event', path: `events/${demoEvent(2)}/sheet` },
   { name: 'event in the paddock', path: '/pocket#event' },
   { name: 'sheet in the paddock', path: '/pocket#paper' },
+  {
+    name: 'change an event',
+    path: `events/${demoEvent(1)}/change`,
+    unfold: (page) => openFolds(page, 'Who drives', 'The way there'),
+  },
+  {
+    name: 'change an event with its use',
+    path: `events/${demoEvent(2)}/change`,
+    unfold: setWhatItAsks,
+  },
+  { name: 'debrief', path: `events/${demoEvent(6)}/debrief` },
   { name: 'plan a lay-up', path: 'lay-up/add' },
   { name: 'change a planned lay-up', path: `lay-up/${demoLayUp(1)}` },
   { name: 'an item whose parts are ordered', path: demoItem(1, 5), unfold: openTheOrders },

@@ -13,6 +13,7 @@ import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import { EventParts } from './EventParts.tsx';
 import { eventOfAddress } from './event-address.ts';
 import { type EventFields, emptyEvent, readEvent } from './event-fields.ts';
+import { TakeOver } from './TakeOver.tsx';
 import { useEventSaved } from './use-event-saved.ts';
 
 type AddEventFormProps = {
@@ -77,6 +78,9 @@ export function AddEventForm({ garageId, address }: AddEventFormProps) {
         </>
       }
     >
+      {filled === null ? (
+        <TakeOver form={form} garage={data.garage} names={data.cars} people={data.people} />
+      ) : null}
       <EventParts
         form={form}
         errors={trouble?.fields ?? {}}

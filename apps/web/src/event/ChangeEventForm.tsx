@@ -14,6 +14,7 @@ import { TwoVersions } from '../forms/TwoVersions.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import { versionRows } from '../items/version-rows.ts';
+import { CancelEvent } from './CancelEvent.tsx';
 import type { Person } from './Crew.tsx';
 import { EventParts } from './EventParts.tsx';
 import {
@@ -24,12 +25,11 @@ import {
   readEvent,
 } from './event-fields.ts';
 import { namesOf } from './names-of.ts';
-import { RemoveEvent } from './RemoveEvent.tsx';
 import { useEventSaved } from './use-event-saved.ts';
 
 type ChangeEventFormProps = { garageId: string; eventId: string };
 
-/** Changes an event, or takes it off the calendar. */
+/** Changes an event, or cancels it. */
 export function ChangeEventForm({ garageId, eventId }: ChangeEventFormProps) {
   const trpc = useTRPC();
   const { data } = useSuspenseQuery(trpc.event.list.queryOptions({ garageId }));
@@ -43,7 +43,7 @@ export function ChangeEventForm({ garageId, eventId }: ChangeEventFormProps) {
   return (
     <>
       <Opened opened={opened} garage={data.garage} names={data.cars} people={data.people} />
-      {standing ? <RemoveEvent standing={standing} garageId={garageId} /> : null}
+      {standing ? <CancelEvent standing={standing} garageId={garageId} /> : null}
     </>
   );
 }

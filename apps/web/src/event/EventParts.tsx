@@ -1,17 +1,19 @@
 'use client';
 
 import { EVENT_SORTS } from '@quartermark/engine/log';
+import { useQuery } from '@tanstack/react-query';
 import { Controller, type UseFormReturn, useWatch } from 'react-hook-form';
+import { useTRPC } from '../client/trpc.ts';
 import { Choice, DateField, TextField } from '../components/index.ts';
 import { FormPair, FormSection } from '../forms/Form.tsx';
+import { EventAsks } from '../requirements/EventAsks.tsx';
+import { formErrors } from '../requirements/requirement-fields.ts';
 import { CarTicks } from './CarTicks.tsx';
-import { Crew, type Person } from './Crew.tsx';
+import type { Person } from './Crew.tsx';
 import type { EventFields } from './event-fields.ts';
 import { EVENT_NAME } from './event-words.ts';
-import { readTravel } from './going-fields.ts';
-import { travelWords } from './going-words.ts';
+import { Going } from './Going.tsx';
 import { PlannedUse } from './PlannedUse.tsx';
-import { Travel } from './Travel.tsx';
 import { useListedCars } from './use-listed-cars.ts';
 
 const SORT_OPTIONS = EVENT_SORTS.map((value) => ({ value, words: EVENT_NAME[value] }));
@@ -29,6 +31,8 @@ type EventPartsProps = {
 
 /** The fields of an event, the same for a new one and for a change. */
 export function EventParts({ form, errors, garageId, unit, names, people }: EventPartsProps) {
+  const { cars: listed } = useListedCars(garageId);
+  const carName = (id: string) => names[id] ?? listed.get(id)?.name ?? 'a car of this garage';
   return (
     <>
       <FormSection title="What and when">
@@ -82,54 +86,33 @@ export function EventParts({ form, errors, garageId, unit, names, people }: Even
             />
           )}
         />
-        <Going {...{ form, errors, garageId, names, people }} />
+        <Going {...{ form, errors, garageId, carName, people }} />
       </FormSection>
-      <PlannedUse form={form} errors={errors} unit={unit} />
+      <PlannedUse form={form} errors={errors} unit={unit} garageId={garageId} carName={carName} />
+      <Asks {...{ form, errors, garageId }} />
     </>
   );
 }
 
-type GoingProps = Omit<EventPartsProps, 'unit'>;
-
-/** Who drives and how they get there: folded, since an event stands without them. */
-function Going({ form, errors, garageId, names, people }: GoingProps) {
-  const { cars: listed } = useListedCars(garageId);
-  const [chosen, travel] = useWatch({ control: form.control, name: ['cars', 'travel'] });
-  const carName = (id: string) => names[id] ?? listed.get(id)?.name ?? 'a car of this garage';
-  const cars = chosen.map((id) => ({ id, name: carName(id) }));
-  const read = readTravel({ cars: chosen, travel }, {});
+/** What the event asks of its cars; it is said once it is known what the garage asks. */
+function Asks({ form, errors, garageId }: Pick<EventPartsProps, 'form' | 'errors' | 'garageId'>) {
+  const trpc = useTRPC();
+  const { data } = useQuery(trpc.requirements.list.queryOptions({ garageId }));
+  const sort = useWatch({ control: form.control, name: 'sort' });
+  if (!data) return null;
   return (
-    <>
-      <Controller
-        control={form.control}
-        name="crew"
-        render={({ field }) => (
-          <Crew
-            {...{ garageId, cars, people }}
-            crew={field.value}
-            onChange={field.onChange}
-            error={within(errors, 'event.crew')}
-          />
-        )}
-      />
-      <Controller
-        control={form.control}
-        name="travel"
-        render={({ field }) => (
-          <Travel
-            cars={cars}
-            travel={field.value}
-            onChange={field.onChange}
-            error={within(errors, 'event.travel')}
-            now={travelWords({ cars: chosen, travel: read }, carName)}
-          />
-        )}
-      />
-    </>
+    <Controller
+      control={form.control}
+      name="requirements"
+      render={({ field }) => (
+        <EventAsks
+          {...{ garageId, sort }}
+          rows={data.rows}
+          fields={field.value}
+          onChange={field.onChange}
+          errors={formErrors(errors)}
+        />
+      )}
+    />
   );
-}
-
-/** What is wrong anywhere beneath a path; undefined where nothing is. */
-function within(errors: Record<string, string>, path: string): string | undefined {
-  return Object.entries(errors).find(([field]) => field.startsWith(`${path}.`))?.[1];
 }

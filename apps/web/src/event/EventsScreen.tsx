@@ -20,6 +20,7 @@ import {
 import { PlannedLayUps } from './PlannedLayUps.tsx';
 import { countedWords } from './planned-use-words.ts';
 import { toldEvents } from './told-events.ts';
+import { Unrecorded } from './Unrecorded.tsx';
 
 /** The garage's calendar: what comes, by its day, and what was lately. */
 export function EventsScreen({ garageId }: { garageId: string }) {
@@ -49,6 +50,7 @@ export function EventsScreen({ garageId }: { garageId: string }) {
           </p>
         </EmptyState>
       ) : null}
+      <Unrecorded garageId={garageId} />
       <EventList title="What comes" events={coming} told={told} {...list} />
       <PlannedLayUps plans={data.plannedLayUps} {...list} />
       <EventList title="The last 30 days" events={past} {...list} />

@@ -5,6 +5,7 @@ import { Controller, type UseFormReturn, useWatch } from 'react-hook-form';
 import { Choice, QuantityField, TextField } from '../components/index.ts';
 import { FormPair, FormSection } from '../forms/Form.tsx';
 import { type EventFields, readEvent } from './event-fields.ts';
+import { ProposedUse } from './ProposedUse.tsx';
 import { shownAmount } from './planned-use-fields.ts';
 import { ATTENDANCE, attendWords, countedSentence } from './planned-use-words.ts';
 
@@ -17,10 +18,12 @@ type PlannedUseProps = {
   form: UseFormReturn<EventFields>;
   errors: Record<string, string>;
   unit: 'km' | 'mi';
+  garageId: string;
+  carName: (id: string) => string;
 };
 
 /** What each car that goes is to do there, and what of it counts ahead. */
-export function PlannedUse({ form, errors, unit }: PlannedUseProps) {
+export function PlannedUse({ form, errors, unit, ...proposed }: PlannedUseProps) {
   const fields = useWatch({ control: form.control }) as EventFields;
   const measures = USE_MEASURES[fields.sort];
   return (
@@ -31,6 +34,7 @@ export function PlannedUse({ form, errors, unit }: PlannedUseProps) {
           ? ' The way there and back is everyday use and does not belong here.'
           : ''}
       </p>
+      <ProposedUse form={form} {...proposed} />
       <FormPair>
         {measures.map((measure, at) => (
           <Amount

@@ -15,11 +15,12 @@ export default async function Events({ params }: EventsProps) {
     pageCache().fetchQuery(ask().event.list.queryOptions({ garageId })),
   );
   // with the page, so that nothing moves; one that fails is asked for again by the page itself
-  await Promise.all(
-    toldEvents(list).unasked.map((carId) =>
+  await Promise.all([
+    pageCache().prefetchQuery(ask().event.unrecorded.queryOptions({ garageId })),
+    ...toldEvents(list).unasked.map((carId) =>
       pageCache().prefetchQuery(ask().forecast.atEvents.queryOptions({ garageId, carId })),
     ),
-  );
+  ]);
   return (
     <HydrationBoundary state={answers()}>
       <Page>

@@ -22,6 +22,9 @@ export default async function AddEvent({ params, searchParams }: AddEventProps) 
       ),
     ),
     orNotFound(pageCache().fetchQuery(ask().event.list.queryOptions({ garageId }))),
+    // with the page, so that nothing moves
+    pageCache().prefetchQuery(ask().event.former.queryOptions({ garageId })),
+    pageCache().prefetchQuery(ask().requirements.list.queryOptions({ garageId })),
   ]);
   return (
     <HydrationBoundary state={answers()}>

@@ -27,11 +27,15 @@ export async function generateMetadata(props: EventProps): Promise<Metadata> {
 export default async function ChangeEvent(props: EventProps) {
   const { garage, eventId, event } = await found(props);
   const garageId = garage.id;
-  await orNotFound(
-    pageCache().fetchInfiniteQuery(
-      ask().garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
+  await Promise.all([
+    orNotFound(
+      pageCache().fetchInfiniteQuery(
+        ask().garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
+      ),
     ),
-  );
+    // with the page, so that nothing moves
+    pageCache().prefetchQuery(ask().requirements.list.queryOptions({ garageId })),
+  ]);
   return (
     <HydrationBoundary state={answers()}>
       <Page width="narrow">

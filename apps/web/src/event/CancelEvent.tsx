@@ -9,10 +9,10 @@ import { Button, Notice } from '../components/index.ts';
 import { FormSection } from '../forms/Form.tsx';
 import { useEventSaved } from './use-event-saved.ts';
 
-type RemoveEventProps = { standing: EventView; garageId: string };
+type CancelEventProps = { standing: EventView; garageId: string };
 
-/** Takes an event off the calendar; the way back puts it there again. */
-export function RemoveEvent({ standing, garageId }: RemoveEventProps) {
+/** Cancels an event: it leaves the calendar; the way back puts it there again. */
+export function CancelEvent({ standing, garageId }: CancelEventProps) {
   const { eventId, event, revision: baseRevision } = standing;
   const trpc = useTRPC();
   const { mutateAsync: add } = useMutation(trpc.event.add.mutationOptions());
@@ -26,17 +26,20 @@ export function RemoveEvent({ standing, garageId }: RemoveEventProps) {
     const adding = { garageId, commandId: newId(), eventId: newId(), event };
     await saved(written, {
       undo: () => add(adding),
-      words: `${event.name} is off the calendar.`,
+      words: `${event.name} is cancelled.`,
     });
   }
 
   return (
-    <FormSection title="Take it off the calendar">
-      <p>What was recorded on its days stays in the log.</p>
+    <FormSection title="If it does not take place">
+      <p>
+        It leaves the calendar and counts for no car any more. What was recorded on its days stays
+        in the log.
+      </p>
       {remove.trouble ? <Notice tone="alarm">{remove.trouble.message}</Notice> : null}
       <div>
-        <Button busy={remove.busy} busyWords="Removing …" onClick={press}>
-          Remove it
+        <Button busy={remove.busy} busyWords="Cancelling …" onClick={press}>
+          Cancel the event
         </Button>
       </div>
     </FormSection>
