@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { seededNumbers } from '../../../test/seeded-numbers.ts';
-import { fitFuel, litresFor, type Stretch, student90 } from './fuel-fit.ts';
+import { fitFuel, isTold, litresFor, type Stretch, student90 } from './fuel-fit.ts';
 
 const stretch = (roadKm: number, hardKm: number, litres: number): Stretch => ({
   roadKm,
@@ -66,6 +66,44 @@ describe('fitFuel()', () => {
     expect(fitFuel(nearly)).toBeNull();
     expect(fitFuel([])).toBeNull();
     expect(fitFuel(exact.slice(0, 2))).toBeNull();
+  });
+});
+
+describe('isTold()', () => {
+  test('isTold() asks of a rate that it stands out from its standard error three times over', () => {
+    // rate 0.1; left over +-d on two of four equal stretches: s^2 = 4 d^2 / 3, se = s / 200
+    const scattered = (d: number) =>
+      fitFuel([
+        stretch(100, 0, 10 + d),
+        stretch(100, 0, 10 - d),
+        stretch(100, 0, 10 + d),
+        stretch(100, 0, 10 - d),
+      ]);
+    const standsOutAt = (200 * 0.1) / 3 / Math.sqrt(4 / 3);
+    const told = (d: number) => {
+      const fit = scattered(d);
+      return fit && isTold(fit, 'roadKm');
+    };
+    expect(told(standsOutAt - 0.01)).toBe(true);
+    expect(told(standsOutAt + 0.01)).toBe(false);
+    const fit = scattered(1);
+    expect(fit && isTold(fit, 'hardKm')).toBe(false);
+  });
+
+  test('isTold() takes no few kilometres of autocross for a rate of hard use', () => {
+    const noisy = [
+      [561, 5, 37],
+      [364, 5, 36],
+      [432, 0, 27],
+      [922, 6, 68],
+      [425, 6, 32],
+      [534, 0, 28],
+      [463, 0, 34],
+      [486, 5, 59],
+    ].map(([road = 0, hard = 0, litres = 0]) => stretch(road, hard, litres));
+    const fit = fitFuel(noisy);
+    expect(fit?.rates.hardKm).toBeGreaterThan(1);
+    expect(fit && [isTold(fit, 'roadKm'), isTold(fit, 'hardKm')]).toEqual([true, false]);
   });
 });
 

@@ -20,6 +20,7 @@ export type FuelFit = {
 
 /** Classes driven in so nearly one proportion that nobody can tell them apart: 1 - r^2. */
 const SAME_DIRECTION = 1e-4;
+const OUTSTANDING = 3;
 /** Student's t at 0.9 with 1, 2 and 3 degrees of freedom, which the series does not reach. */
 const FEW_DEGREES = [3.0776835372, 1.8856180832, 1.6377443536];
 const CLASSES = ['roadKm', 'hardKm'] as const;
@@ -70,6 +71,17 @@ export function litresFor(
   const long = Math.max(1, (drive.roadKm + drive.hardKm) / fit.meanKm);
   const variance = fit.varianceL2 * (long + leverage(fit, drive));
   return { likelyL, cautiousL: likelyL + student90(fit.degrees) * Math.sqrt(variance) };
+}
+
+/**
+ * Whether a rate stands out from its own standard error three times over: less, and the fill-ups say more of how
+ * they scatter than of the car. Common practice, no source.
+ */
+export function isTold(fit: FuelFit, key: FuelClass): boolean {
+  const rate = fit.rates[key];
+  if (rate === undefined) return false;
+  const one = { roadKm: 0, hardKm: 0, [key]: 1 };
+  return rate >= OUTSTANDING * Math.sqrt(fit.varianceL2 * leverage(fit, one));
 }
 
 /** Student's t at 0.9. @param degrees a whole number, 1 or more */

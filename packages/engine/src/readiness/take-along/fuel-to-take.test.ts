@@ -89,6 +89,14 @@ describe('takeAlong() of fuel', () => {
     expect(fuelOf(odd).reason).toMatch(/do not tell road from hard use/);
   });
 
+  test('takeAlong() says nothing where the fill-ups scatter', () => {
+    const litres = [5, 60, 8, 70, 4];
+    const wild = litres.map((one, at) => fill(`2026-04-0${at + 1}`, 10_000 + 400 * at, one));
+    const trip = asked({ sort: 'roadTrip', use: { distance: km(1000) } });
+    expect(fuelOf(wild, trip)).toMatchObject({ likelyL: null, cautiousL: null });
+    expect(fuelOf(wild, trip).reason).toMatch(/^What was filled up goes too little with/);
+  });
+
   test('takeAlong() leaves out a stretch that nobody knows the length of', () => {
     const exchanged: Line[] = [
       ...filled,

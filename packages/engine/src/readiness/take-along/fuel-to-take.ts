@@ -4,7 +4,7 @@ import type { VolumeUnit } from '../../log/units.ts';
 import { roundAmount } from '../../wear/round-amount.ts';
 import type { CarAsked, SaidIn } from '../asked.ts';
 import { likelyWords, roughWords, wayWords } from './amount-words.ts';
-import { type FuelClass, type FuelFit, fitFuel, litresFor } from './fuel-fit.ts';
+import { type FuelClass, type FuelFit, fitFuel, isTold, litresFor } from './fuel-fit.ts';
 import { type FilledStretch, fuelStretches } from './fuel-stretches.ts';
 import type { FuelToTake } from './result.ts';
 import { type DoneThere, type Trip, UNSAID } from './trip.ts';
@@ -17,6 +17,9 @@ const STEP = 1;
 const CANS = 'In cans: approved ones only, as the law and the organiser allow (common practice).';
 const APART =
   'The fill-ups do not tell road from hard use. A full tank before and after a day of hard use, each with its odometer, would.';
+
+const SCATTER =
+  'What was filled up goes too little with what was driven to say how much it takes. Fill up full, mark it as full, and write the odometer down with it.';
 
 /** Fuel is bought in gallons where oil is in quarts. */
 const FUEL_UNIT: Readonly<Record<SaidIn['volume'], VolumeUnit>> = {
@@ -45,8 +48,8 @@ export function fuelToTake({ book, saidIn }: CarAsked, trip: Trip): FuelToTake {
   const stretches = fuelStretches(book);
   const few = tooFew(stretches, asked);
   const fit = few === null ? fitFuel(stretches) : null;
-  const told = fit !== null && tells(fit, asked);
-  if (!told) return { ...none, reason: few ?? APART };
+  if (fit === null || !tells(fit, asked))
+    return { ...none, reason: few ?? (asked.hardKm > 0 ? APART : SCATTER) };
   const { likelyL, cautiousL } = litresFor(fit, asked);
   return {
     likelyL: roundAmount(likelyL),
@@ -73,9 +76,8 @@ function tooFew(stretches: readonly FilledStretch[], { hardKm }: Asked): string 
 const countWords = (count: number) =>
   count === 0 ? 'No stretch' : formatCount(count, 'stretch', 'stretches');
 
-function tells({ rates }: FuelFit, { roadKm, hardKm }: Asked): boolean {
-  if (roadKm > 0 && rates.roadKm === undefined) return false;
-  return hardKm === 0 || rates.hardKm !== undefined;
+function tells(fit: FuelFit, { roadKm, hardKm }: Asked): boolean {
+  return (roadKm === 0 || isTold(fit, 'roadKm')) && (hardKm === 0 || isTold(fit, 'hardKm'));
 }
 
 function reasonOf(fit: FuelFit, { wayKm }: Trip, there: DoneThere, unit: VolumeUnit): string {
