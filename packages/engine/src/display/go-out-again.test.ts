@@ -135,8 +135,16 @@ describe('goOutAgain()', () => {
     expect(told.mark).toBe('afterWork');
   });
 
+  test('goOutAgain() tells a limit without which no car is ready', () => {
+    const reason = 'Overdue: 12 months passed on 2 June 2026.';
+    const limit = { kind: 'limit', status: 'metAfterWork', title: 'Brake fluid', reason } as const;
+    expect(goOutAgain(road(limit), bare, saidIn).words).toMatch(
+      /^In the way: Brake fluid, overdue: 12 months passed on 2 June 2026\./,
+    );
+  });
+
   test('goOutAgain() passes over what is nobody’s question then, and never says safe', () => {
-    const limit = { kind: 'limit', status: 'notMet', title: 'Coolant' } as const;
+    const limit = { kind: 'limit', weight: 'advice', status: 'notMet', title: 'Coolant' } as const;
     expect(goOutAgain(road(limit), bare, saidIn).words).not.toContain('Coolant');
     for (const lines of [[], LOGGED]) expect(ask(...lines).words).not.toMatch(/\bsafe/i);
   });

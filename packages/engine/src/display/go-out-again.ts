@@ -23,9 +23,14 @@ const ASKED: readonly NeedKind[] = [
   'tyres',
   'torque',
   'bedding',
+  'limit',
   'oilLook',
 ];
 const place = ({ kind }: Need) => ASKED.indexOf(kind);
+
+/** Of the limits only those without which no car is ready for the road: oil, brake fluid and the like. */
+const isAsked = (need: Need) =>
+  place(need) >= 0 && (need.kind !== 'limit' || need.weight === 'blocking');
 
 /** Told one by one; what goes beyond is counted. */
 const NAMED = 2;
@@ -43,7 +48,7 @@ export function goOutAgain(
   analysis: Analysis,
   saidIn: SaidIn,
 ): { mark: ReadyMark; words: string } {
-  const asked = road.needs.filter((need) => place(need) >= 0).sort((a, b) => place(a) - place(b));
+  const asked = road.needs.filter(isAsked).sort((a, b) => place(a) - place(b));
   const open = asked.filter(({ status }) => status === 'notMet' || status === 'metAfterWork');
   const hard = hardUse(analysis);
   const unknown = notOnRecord(asked);
@@ -77,7 +82,7 @@ function tell(open: readonly Need[]): string {
 }
 
 /** Reasons of these do not say what they are about. */
-const TITLE_FIRST: readonly NeedKind[] = ['pads', 'tyres', 'oilLook'];
+const TITLE_FIRST: readonly NeedKind[] = ['pads', 'tyres', 'limit', 'oilLook'];
 
 function sentence({ kind, title, reason }: Need): string {
   if (kind === 'doNotDrive') return `do not drive, ${reason}`;
