@@ -19,11 +19,18 @@ test('oilTaken() shows no number where the use was never measured on the car', (
   expect(oilTaken({ ...oil, measured: false, grade: null }, 'l')).toBe(
     'oil, grade not on record: how much it uses there was never measured',
   );
+  // measured, but nobody said what it does there
+  expect(oilTaken({ ...oil, ...NEVER }, 'l')).toBe('10W-60: nobody can say how much');
 });
 
 test('fuelTaken() says the octane where it is on record', () => {
   expect(fuelTaken(fuel, 'l')).toBe('fuel of 98 octane: likely 120 L, seldom more than 150 L');
   expect(fuelTaken({ ...NEVER, octane: null }, 'l')).toBe('fuel: nobody can say how much');
+});
+
+test('oilTaken() and fuelTaken() round what is seldom exceeded up, and fuel to whole gallons', () => {
+  expect(oilTaken({ ...oil, cautiousL: 0.91 }, 'l')).toMatch(/seldom more than 1 L$/);
+  expect(fuelTaken(fuel, 'usQt')).toMatch(/likely 32 US gal, seldom more than 40 US gal$/);
 });
 
 test('takenTogether() sums what may be mixed, and names whom it cannot count', () => {
@@ -40,4 +47,5 @@ test('takenTogether() sums what may be mixed, and names whom it cannot count', (
     'fuel of 98 octane: 300 L, not known for Corrit',
     'fuel of 95 octane: 150 L',
   ]);
+  expect(takenTogether(cars.slice(0, 1), 'usQt')[1]).toBe('fuel of 98 octane: 40 US gal');
 });

@@ -1,6 +1,6 @@
 import type { VolumeUnit } from '../log/units.ts';
 import { listWords } from './grammar.ts';
-import { formatRough } from './rough-number.ts';
+import { fuelUnit, mostAmount, roughAmount, TAKE_STEP } from './take-amount.ts';
 
 /** Litres to take for one car; `cautiousL` is not exceeded nine times in ten; null: nobody can say. */
 export type OilTaken = {
@@ -26,10 +26,15 @@ const fuelName = ({ octane }: Pick<FuelTaken, 'octane'>): string =>
   octane === null ? 'fuel' : `fuel of ${octane} octane`;
 
 /** Both ends of what is used; null where nobody can say. */
-function range(likelyL: number | null, cautiousL: number | null, unit: VolumeUnit): string | null {
-  if (cautiousL === null) return likelyL === null ? null : `likely ${formatRough(likelyL, unit)}`;
-  const most = formatRough(cautiousL, unit);
-  const likely = likelyL === null ? most : formatRough(likelyL, unit);
+function range(
+  { likelyL, cautiousL }: { likelyL: number | null; cautiousL: number | null },
+  unit: VolumeUnit,
+  step: number,
+): string | null {
+  if (cautiousL === null)
+    return likelyL === null ? null : `likely ${roughAmount(likelyL, unit, step)}`;
+  const most = mostAmount(cautiousL, unit, step);
+  const likely = likelyL === null ? most : roughAmount(likelyL, unit, step);
   return likely === most ? `likely ${most}` : `likely ${likely}, seldom more than ${most}`;
 }
 
@@ -40,13 +45,16 @@ function range(likelyL: number | null, cautiousL: number | null, unit: VolumeUni
  * // "10W-60: likely 0.6 L, seldom more than 0.9 L"
  */
 export function oilTaken(oil: OilTaken, unit: VolumeUnit): string {
-  const used = oil.measured ? range(oil.likelyL, oil.cautiousL, unit) : null;
-  return `${oilName(oil)}: ${used ?? 'how much it uses there was never measured'}`;
+  const used = oil.measured ? range(oil, unit, TAKE_STEP.oil) : null;
+  const why = oil.measured
+    ? 'nobody can say how much'
+    : 'how much it uses there was never measured';
+  return `${oilName(oil)}: ${used ?? why}`;
 }
 
 /** The fuel a car needs there and on the way. @example fuelTaken(fuel, 'l') // "fuel of 98 octane: likely 120 L, seldom more than 150 L" */
 export function fuelTaken(fuel: FuelTaken, unit: VolumeUnit): string {
-  const used = range(fuel.likelyL, fuel.cautiousL, unit);
+  const used = range(fuel, fuelUnit(unit), TAKE_STEP.fuel);
   return `${fuelName(fuel)}: ${used ?? 'nobody can say how much'}`;
 }
 
@@ -76,11 +84,15 @@ export function takenTogether(
       litres: fuel.cautiousL ?? fuel.likelyL,
     })),
   );
-  return [...oils, ...fuels].map(({ name, litres, without }) => {
-    const sum = litres > 0 || without.length === 0 ? formatRough(litres, unit) : null;
+  const words = ({ name, litres, without }: Together, inUnit: VolumeUnit, step: number) => {
+    const sum = litres > 0 || without.length === 0 ? mostAmount(litres, inUnit, step) : null;
     const unknown = without.length === 0 ? null : `not known for ${listWords(without, 6)}`;
     return `${name}: ${[sum, unknown].filter((part) => part !== null).join(', ')}`;
-  });
+  };
+  return [
+    ...oils.map((one) => words(one, unit, TAKE_STEP.oil)),
+    ...fuels.map((one) => words(one, fuelUnit(unit), TAKE_STEP.fuel)),
+  ];
 }
 
 function summed(all: readonly { car: string; name: string; litres: number | null }[]): Together[] {

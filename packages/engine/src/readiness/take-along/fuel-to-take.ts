@@ -1,9 +1,10 @@
 import { formatCount } from '../../display/format-quantity.ts';
 import { listWords } from '../../display/grammar.ts';
+import { fuelUnit, roughAmount, TAKE_STEP } from '../../display/take-amount.ts';
 import type { VolumeUnit } from '../../log/units.ts';
 import { roundAmount } from '../../wear/round-amount.ts';
-import type { CarAsked, SaidIn } from '../asked.ts';
-import { likelyWords, roughWords, wayWords } from './amount-words.ts';
+import type { CarAsked } from '../asked.ts';
+import { likelyWords, wayWords } from './amount-words.ts';
 import { type FuelClass, type FuelFit, fitFuel, isTold, litresFor } from './fuel-fit.ts';
 import { type FilledStretch, fuelStretches } from './fuel-stretches.ts';
 import type { FuelToTake } from './result.ts';
@@ -13,20 +14,12 @@ import { type DoneThere, type Trip, UNSAID } from './trip.ts';
 const STRETCHES_LEAST = 4;
 /** Of these so many with hard use, for a rate of hard use. */
 const HARD_LEAST = 2;
-const STEP = 1;
 const CANS = 'In cans: approved ones only, as the law and the organiser allow (common practice).';
 const APART =
   'The fill-ups do not tell road from hard use. A full tank before and after a day of hard use, each with its odometer, would.';
 
 const SCATTER =
   'What was filled up goes too little with what was driven to say how much it takes. Fill up full, mark it as full, and write the odometer down with it.';
-
-/** Fuel is bought in gallons where oil is in quarts. */
-const FUEL_UNIT: Readonly<Record<SaidIn['volume'], VolumeUnit>> = {
-  l: 'l',
-  usQt: 'usGal',
-  impQt: 'impGal',
-};
 
 /**
  * How much fuel a car takes for what it does at an event and for the way there and back, by its own fill-ups:
@@ -56,7 +49,7 @@ export function fuelToTake({ book, saidIn }: CarAsked, trip: Trip): FuelToTake {
     cautiousL: roundAmount(cautiousL),
     octane,
     evidence: [...new Set(stretches.flatMap(({ entries }) => entries))],
-    reason: reasonOf(fit, trip, trip.there, FUEL_UNIT[saidIn.volume]),
+    reason: reasonOf(fit, trip, trip.there, fuelUnit(saidIn.volume)),
   };
 }
 
@@ -85,7 +78,7 @@ function reasonOf(fit: FuelFit, { wayKm }: Trip, there: DoneThere, unit: VolumeU
   const whole = litresFor(fit, { roadKm: roadKm + (wayKm ?? 0), hardKm });
   const part = (asked: Asked, words: string) => {
     const { likelyL } = litresFor(fit, asked);
-    return likelyL > 0 ? [`${roughWords(likelyL, unit, STEP)} ${words}`] : [];
+    return likelyL > 0 ? [`${roughAmount(likelyL, unit, TAKE_STEP.fuel)} ${words}`] : [];
   };
   const parts = [
     ...part({ roadKm, hardKm }, 'there'),
@@ -93,7 +86,7 @@ function reasonOf(fit: FuelFit, { wayKm }: Trip, there: DoneThere, unit: VolumeU
   ];
   const stretches = formatCount(fit.stretches.length, 'stretch', 'stretches');
   return [
-    `${likelyWords(whole, unit, STEP)}: ${listWords(parts)}, by ${stretches} between full tanks.`,
+    `${likelyWords(whole, unit, TAKE_STEP.fuel)}: ${listWords(parts)}, by ${stretches} between full tanks.`,
     ...wayWords(wayKm),
     CANS,
   ].join(' ');

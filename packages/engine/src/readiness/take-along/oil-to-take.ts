@@ -1,19 +1,18 @@
 import { listWords } from '../../display/grammar.ts';
 import { spanSentence, tooFewSentence } from '../../display/oil-sentences.ts';
+import { roughAmount, TAKE_STEP } from '../../display/take-amount.ts';
 import type { EventSort } from '../../log/event-sort.ts';
 import type { CarOil } from '../../oil/index.ts';
 import type { Analysis } from '../../wear/result.ts';
 import { roundAmount } from '../../wear/round-amount.ts';
 import type { CarAsked } from '../asked.ts';
-import { likelyWords, roughWords, wayWords } from './amount-words.ts';
+import { likelyWords, wayWords } from './amount-words.ts';
 import { notMeasured, type RateClass } from './measured-oil.ts';
 import { type OilDrive, oilAmount, usedOn } from './oil-amount.ts';
 import type { OilToTake } from './result.ts';
 import { type DoneThere, type Trip, UNSAID } from './trip.ts';
 
 const BOTTLE = 'Take a bottle along all the same (common practice).';
-/** Tenths: more would claim what a stick cannot show. */
-const STEP = 0.1;
 
 const WOULD_HELP: Readonly<Record<Exclude<RateClass, 'road'>, string>> = {
   hard: 'How much it uses in hard use was never measured on this car. A look at the stick before and after a session, written down with what is poured in, would tell.',
@@ -84,7 +83,7 @@ function reasonOf(
   const atPlace = usedOn(oil, oilDriveOf({ sort: trip.sort, wayKm: 0 }, there));
   const onTheWay = usedOn(oil, { roadKm: trip.wayKm ?? 0, hardKm: 0, runs: 0 });
   const part = ({ likelyL }: { likelyL: number }, words: string) =>
-    likelyL > 0 ? [`${roughWords(likelyL, volume, STEP)} ${words}`] : [];
+    likelyL > 0 ? [`${roughAmount(likelyL, volume, TAKE_STEP.oil)} ${words}`] : [];
   const parts = [
     ...part(whole.missing, 'to MAX now'),
     ...part(atPlace, 'there'),
@@ -93,7 +92,7 @@ function reasonOf(
   const made = parts.length === 0 ? '' : `: ${listWords(parts)}`;
   const span = whole.missing.likelyL > 0 ? spanSentence(oil, { volumeUnit: volume }) : null;
   return [
-    `${likelyWords(whole, volume, STEP)}${made}.`,
+    `${likelyWords(whole, volume, TAKE_STEP.oil)}${made}.`,
     ...wayWords(trip.wayKm),
     ...(oil.status === 'weak' ? ['Rough, so far.'] : []),
     ...(span === null ? [] : [span]),
