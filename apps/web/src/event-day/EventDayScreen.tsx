@@ -1,12 +1,12 @@
 'use client';
 
 import type { EventPage } from '@quartermark/api/client';
-import { eventAnswer } from '@quartermark/engine/display';
+import { eventAnswer, weekdayAhead } from '@quartermark/engine/display';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useTRPC } from '../client/trpc.ts';
 import { ButtonLink, EmptyState, PageAnswer } from '../components/index.ts';
-import { EVENT_NAME, lastDay, spanWords, whenWords } from '../event/event-words.ts';
+import { EVENT_NAME, lastDay, whenWords } from '../event/event-words.ts';
 import { CarsByNeeds } from './CarsByNeeds.tsx';
 import styles from './EventDayScreen.module.css';
 import { EventIsOver } from './EventIsOver.tsx';
@@ -63,10 +63,18 @@ export function EventDayScreen({ garageId, eventId, carId }: EventDayScreenProps
 
 function aboutWords({ event: { event }, garage }: EventPage): string {
   const place = event.place === undefined ? '' : `, ${event.place}`;
-  return `${event.name}, ${spanWords(event)}, ${whenWords(event, garage.today)}${place}`;
+  return `${event.name}, ${daysWords(event)}, ${whenWords(event, garage.today)}${place}`;
+}
+
+/** @example daysWords({ start: '2026-07-24', end: '2026-07-27' }) // "Fri 24 July to Mon 27 July 2026" */
+function daysWords(event: EventPage['event']['event']): string {
+  const last = lastDay(event);
+  const to = weekdayAhead(last, { asOf: null });
+  return event.start === last ? to : `${weekdayAhead(event.start, { asOf: last })} to ${to}`;
 }
 
 function EventWays({ page: { garage, event, cars } }: { page: EventPage }) {
+  const began = event.event.start <= garage.today;
   const here = `/g/${garage.id}/events/${event.eventId}`;
   return (
     <nav aria-label="This event" className={styles.ways}>
@@ -77,6 +85,11 @@ function EventWays({ page: { garage, event, cars } }: { page: EventPage }) {
           <ButtonLink href={`${here}/sheet` as Route} look="quiet">
             Sheet for the inspector
           </ButtonLink>
+          {began ? (
+            <ButtonLink href={`${here}/debrief` as Route} look="quiet">
+              How it went
+            </ButtonLink>
+          ) : null}
         </>
       ) : null}
       <ButtonLink href={`${here}/change` as Route} look="quiet">

@@ -24,6 +24,11 @@ export function EventIsOver({ page }: { page: EventPage }) {
         {recordedWords(cars.length, open.length)}
       </PageAnswer>
       <nav aria-label="This event" className={styles.ways}>
+        {cars.length > 0 ? (
+          <ButtonLink href={`${here}/debrief` as Route} look="quiet">
+            How it went
+          </ButtonLink>
+        ) : null}
         <ButtonLink href={`${here}/change` as Route} look="quiet">
           Change the event
         </ButtonLink>

@@ -30,7 +30,7 @@ export function NeedDetail({ need, car, page }: NeedDetailProps) {
   );
 }
 
-function ToDo({ need: { remedy, status, title }, car, page }: NeedDetailProps) {
+function ToDo({ need: { id, remedy, status, title }, car, page }: NeedDetailProps) {
   if (remedy === null || status === 'met') return null;
   const spoken = { asOf: page.garage.today };
   const parts = workParts(remedy, spoken);
@@ -43,6 +43,7 @@ function ToDo({ need: { remedy, status, title }, car, page }: NeedDetailProps) {
         <p>
           <DoorLink
             record={remedy.record}
+            needs={[id]}
             of={`${title}, ${car.name}`}
             carId={car.carId}
             page={page}

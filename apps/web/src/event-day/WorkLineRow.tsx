@@ -55,6 +55,7 @@ export function WorkLineRow({ line, carName, tick, page }: WorkLineRowProps) {
         <p>
           <DoorLink
             record={line.record}
+            needs={line.needs}
             of={`${line.what}, ${carName}`}
             carId={line.car}
             page={page}

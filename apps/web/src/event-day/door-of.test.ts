@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { doorOf } from './door-of.ts';
+import { debriefOf, doorOf } from './door-of.ts';
 
 const where = { garageId: 'g', eventId: 'e', carId: 'c', names: { p: 'Front pads' } };
 
@@ -25,4 +25,9 @@ test('doorOf() leads to the event, a new item, or a set, tool or person by name'
     words: 'Open Front pads',
   });
   expect(doorOf({ at: 'gear', gear: 'gone' }, where).words).toBe('Open it');
+});
+
+test('debriefOf() leads to the debrief of the event that is over, and nowhere for other needs', () => {
+  expect(debriefOf(['lastEvent:e-1'], where)?.href).toBe('/g/g/events/e-1/debrief');
+  expect(debriefOf(['lastEvent', 'limit:i'], where)).toBeNull();
 });

@@ -11,6 +11,18 @@ type Where = {
   names: Readonly<Record<string, string>>;
 };
 
+const PAST = 'lastEvent:';
+
+/** What an event that is over asks is said in its debrief: what the cars did there, or that they did not go. */
+export function debriefOf(needs: readonly string[], { garageId }: Pick<Where, 'garageId'>) {
+  const past = needs.find((id) => id.startsWith(PAST));
+  if (past === undefined) return null;
+  return {
+    href: `/g/${garageId}/events/${past.slice(PAST.length)}/debrief`,
+    words: 'Say how it went',
+  } satisfies Door;
+}
+
 /** Where what was done is written down, as a link and its words. */
 export function doorOf(record: RecordAt, { garageId, eventId, carId, names }: Where): Door {
   const garage = `/g/${garageId}`;

@@ -33,14 +33,18 @@ describe('toOrder()', () => {
   test.each([
     [orderBy(asOf), 4, 'today'],
     [orderBy('2026-06-16'), 4, 'later'],
-    [orderBy('2026-06-14', false), 4, 'late'],
-    [orderBy('2026-06-14'), 4, 'late'],
+    // late for the day it could run out, not for the event
+    [orderBy('2026-06-14', false), 4, 'today'],
     // had over the counter
     [orderBy(asOf), 0, null],
     [null, 4, null],
     [{ kind: 'ordered', order: { on: '2026-06-12' }, late: false }, 4, null],
   ] as const)('toOrder() of %j that take %d days is %s', (parts, leadDays, when) => {
-    expect(toOrder({ parts, leadDays }, asOf)).toBe(when);
+    expect(toOrder({ parts, leadDays, feasible: true }, asOf)).toBe(when);
+  });
+
+  test('toOrder() is too late where the work is not possible in time', () => {
+    expect(toOrder({ parts: orderBy(asOf), leadDays: 9, feasible: false }, asOf)).toBe('late');
   });
 });
 
@@ -53,7 +57,7 @@ describe('workParts()', () => {
     expect(say(orderBy('2026-06-18'), { leadDays: 1 })).toBe(
       'order by Thu 18 June, the parts take 1 day',
     );
-    expect(say(orderBy('2026-06-10', false))).toBe(
+    expect(say(orderBy('2026-06-10', false), { feasible: false })).toBe(
       'too late to order for it: the parts take 4 days',
     );
     expect(say(orderBy(asOf), { leadDays: 0 })).toBeNull();

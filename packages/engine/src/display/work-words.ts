@@ -12,14 +12,18 @@ export type ToOrder = 'today' | 'later' | 'late';
 
 /**
  * When the parts of a piece of work have to be ordered: today, by a later day, or it is too late for
- * the event; null where nothing is to be ordered, or an order is under way or here.
+ * the event; null where nothing is to be ordered, or an order is under way or here. What should have
+ * been ordered before and can still come before the event is ordered today.
  *
  * @param asOf civil date
  */
-export function toOrder({ parts, leadDays }: Pick<Work, 'parts' | 'leadDays'>, asOf: string) {
+export function toOrder(
+  { parts, leadDays, feasible }: Pick<Work, 'parts' | 'leadDays' | 'feasible'>,
+  asOf: string,
+): ToOrder | null {
   if (parts?.kind !== 'orderBy' || leadDays === 0) return null;
-  if (!parts.feasible || parts.day < asOf) return 'late' satisfies ToOrder;
-  return (parts.day === asOf ? 'today' : 'later') satisfies ToOrder;
+  if (!feasible) return 'late';
+  return parts.day <= asOf ? 'today' : 'later';
 }
 
 /**
