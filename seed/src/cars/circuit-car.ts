@@ -273,7 +273,14 @@ function writeOil(sheet: CarSheet): void {
     unit: 'l',
     octane: 98,
     skip: (day) => onCircuit(day) || (day > -600 && day < -466),
+    uses: { per100Km: 11.5, per100HardKm: 33, hardKm: circuitKm, tankL: 70 },
   });
+}
+
+/** Kilometres on circuits after one day and up to another. */
+function circuitKm(after: number, until: number): number {
+  const between = CIRCUIT_DAYS.filter(({ day }) => day > after && day <= until);
+  return between.reduce((sum, { stints, km }) => sum + stints * km, 0);
 }
 
 function writeLastDay({ log }: CarSheet): void {
