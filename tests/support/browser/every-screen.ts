@@ -175,6 +175,7 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'spec sheet, not written', path: `${demoCar(2)}/spec` },
   { name: 'change a spec sheet', path: `${demoCar(1)}/spec/change` },
   { name: 'findings', path: 'findings' },
+  { name: 'air and pressures', path: 'air', unfold: openAllWhys },
   { name: 'log', path: 'log' },
   { name: 'we said, it was', path: 'said', unfold: openAllWhys },
   { name: 'log of findings and incidents', path: 'log?kind=trouble' },

@@ -2,6 +2,7 @@
 
 import type { EventPage } from '@quartermark/api/client';
 import { eventAnswer, weekdayAhead } from '@quartermark/engine/display';
+import type { EventInput } from '@quartermark/engine/log';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useTRPC } from '../client/trpc.ts';
@@ -73,6 +74,9 @@ function daysWords(event: EventPage['event']['event']): string {
   return event.start === last ? to : `${weekdayAhead(event.start, { asOf: last })} to ${to}`;
 }
 
+/** Where a car is driven at its limits: the air decides over its power, and tyres over its grip. */
+const AIR_MATTERS: readonly EventInput['sort'][] = ['circuit', 'dragStrip', 'autocross'];
+
 function EventWays({ page: { garage, event, cars } }: { page: EventPage }) {
   const began = event.event.start <= garage.today;
   const here = `/g/${garage.id}/events/${event.eventId}`;
@@ -85,6 +89,11 @@ function EventWays({ page: { garage, event, cars } }: { page: EventPage }) {
           <ButtonLink href={`${here}/sheet` as Route} look="quiet">
             Sheet for the inspector
           </ButtonLink>
+          {AIR_MATTERS.includes(event.event.sort) ? (
+            <ButtonLink href={`/g/${garage.id}/air` as Route} look="quiet">
+              Air and pressures
+            </ButtonLink>
+          ) : null}
           {began ? (
             <ButtonLink href={`${here}/debrief` as Route} look="quiet">
               How it went

@@ -1,7 +1,7 @@
 'use client';
 
 import type { EventPage } from '@quartermark/api/client';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Choice, joinClasses, PageAnswer } from '../components/index.ts';
 import { spanWords, whenWords } from '../event/event-words.ts';
 import { PrintPress } from '../labels/PrintPress.tsx';
@@ -24,10 +24,12 @@ type EventSheetProps = {
   ticks: ReadonlyMap<string, SheetTick>;
   /** something was recorded on this phone since: said on every page */
   older?: boolean;
+  /** the way back, beside Print */
+  back?: ReactNode;
 };
 
 /** What is printed for an event: a page for each car, for whoever looks it over, and one of the work. */
-export function EventSheet({ page, today, ticks, older = false }: EventSheetProps) {
+export function EventSheet({ page, today, ticks, older = false, back }: EventSheetProps) {
   const { event, garage, cars } = page;
   // where oil is counted in US quarts, that paper is in the drawer
   const [paper, setPaper] = useState<Paper>(garage.volumeUnit === 'usQt' ? 'letter' : 'a4');
@@ -37,7 +39,12 @@ export function EventSheet({ page, today, ticks, older = false }: EventSheetProp
         <PageAnswer
           about={`${event.event.name}, ${whenWords(event.event, today)}`}
           beneath={<p>{spanWords(event.event)}</p>}
-          action={<PrintPress />}
+          action={
+            <>
+              <PrintPress />
+              {back}
+            </>
+          }
         >
           {sheetAnswer(cars.length)}
         </PageAnswer>

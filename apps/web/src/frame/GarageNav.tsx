@@ -33,6 +33,7 @@ export function GarageNav({ garageId }: { garageId: string }) {
   const rest: Way[] = [
     { href: `${home}/log` as Route, words: 'Log' },
     { href: `${home}/oil` as Route, words: 'Oil compared' },
+    { href: `${home}/air` as Route, words: 'Air and pressures' },
     { href: `${home}/said` as Route, words: 'We said, it was' },
     { href: `${home}/settings` as Route, words: 'Settings' },
   ];

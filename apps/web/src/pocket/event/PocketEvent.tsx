@@ -44,14 +44,15 @@ export function PocketEvent(props: PocketEventProps) {
   const ticks = lineTicks(eventId, page.ticks, ticking.own);
   if (paper)
     return (
-      <>
-        <EventSheet page={page} today={today} ticks={ticks} older={older} />
-        <div className={styles.notPrinted}>
-          <p className={styles.back}>
-            <Button onClick={() => goTo('event')}>Back to the event</Button>
-          </p>
-        </div>
-      </>
+      <div className={styles.paper}>
+        <EventSheet
+          page={page}
+          today={today}
+          ticks={ticks}
+          older={older}
+          back={<Button onClick={() => goTo('event')}>Back to the event</Button>}
+        />
+      </div>
     );
   const [first, ...rest] = eventAnswer(event.start, page.cars, { asOf: today });
   return (
