@@ -14,6 +14,7 @@ export { pastEventsOf } from './past-use/past-events-of.ts';
 export { type FormerEvent, type ProposedUse, proposeUse } from './past-use/propose-use.ts';
 export { type DatedEvent, type RecordedUse, usesOfEvent } from './past-use/uses-of-event.ts';
 export * from './result.ts';
+export { fitFuel, litresFor } from './take-along/fuel-fit.ts';
 export type { FuelToTake, OilToTake, TakeAlong } from './take-along/result.ts';
 export { takeAlong } from './take-along/take-along.ts';
 export { usualRequirements } from './usual-requirements.ts';
