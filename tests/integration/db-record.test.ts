@@ -245,7 +245,11 @@ test('changeCar() and changeItem() refuse a stale revision', async () => {
     const [item] = await listItems(tx, garage.id, { carId });
     if (!item) throw new Error('the car should have an item');
     const written = { ...by, id: item.id, body: { ...item.body, name: 'Oil' } };
-    expect(await changeItem(tx, { ...written, baseRevision: 1 })).toEqual({ revision: 2, carId });
+    expect(await changeItem(tx, { ...written, baseRevision: 1 })).toEqual({
+      revision: 2,
+      carId,
+      gearId: null,
+    });
     expect(await changeItem(tx, { ...written, baseRevision: 1 })).toBeNull();
   });
 });

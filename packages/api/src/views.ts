@@ -323,7 +323,10 @@ export type PocketSheet = {
     cars: { view: CarView; last: LastValues }[];
     gear: GearRow[];
     events: EventView[];
-    /** events that run today or start within 14 days, by their first day; at most 4 */
+    /**
+     * events that run today or start within 14 days, by their first day; at most 4. Without what is
+     * met, the items, the uses on record, the proposal and the former event
+     */
     days: EventPage[];
   }[];
 };

@@ -91,23 +91,19 @@ function daysAhead(events: readonly EventView[], today: string): EventView[] {
   return events.filter(({ event }) => event.start <= last).slice(0, DAYS_MAX);
 }
 
-/** Without the ids of the entries each need rests on, as the figures of the cars. */
+/** What is done with it without signal: to see what is missing, to tick, to show the inspector. */
 function bare(page: EventPage): EventPage {
-  return {
-    ...page,
-    cars: page.cars.map((car) => ({
-      ...car,
-      readiness: car.readiness && withoutEvidence(car.readiness),
-    })),
-  };
+  const cars = page.cars.map((car) => ({
+    ...car,
+    readiness: car.readiness && openAlone(car.readiness),
+    recorded: [],
+    items: [],
+  }));
+  return { ...page, cars, proposal: null, former: null };
 }
 
-/** Only what is not met: whoever stands at the car has something to do about that. */
-function openAlone(road: CarReadiness): CarReadiness {
-  const open = road.needs.filter(({ status }) => status !== 'met');
-  return withoutEvidence({ ...road, needs: open });
-}
-
-function withoutEvidence(readiness: CarReadiness): CarReadiness {
-  return { ...readiness, needs: readiness.needs.map((need) => ({ ...need, evidence: [] })) };
+/** Only what is not met, without the ids of the entries it rests on. */
+function openAlone(readiness: CarReadiness): CarReadiness {
+  const open = readiness.needs.filter(({ status }) => status !== 'met');
+  return { ...readiness, needs: open.map((need) => ({ ...need, evidence: [] })) };
 }
