@@ -39,9 +39,10 @@ export function UrgentFacts({ cars, painted, nameOf }: UrgentFactsProps) {
         <Button
           look="quiet"
           className={styles.seen}
+          aria-label={`Seen: ${car.name}`}
           onClick={() => layAside({ carId: car.carId, key: urgentKey(car) })}
         >
-          Seen<span className={styles.unseen}>: {car.name}</span>
+          Seen
         </Button>
       ) : null}
     </li>
