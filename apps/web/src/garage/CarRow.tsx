@@ -33,8 +33,9 @@ export function CarRow({ row, garage, season }: CarRowProps) {
           </Link>
         </h2>
         <span className={joinClasses(styles.state, summed && styles.summed)}>
-          <StateWord kind={mark} words={words} {...(why === undefined ? {} : { detail: why })} />
+          <StateWord kind={mark} words={words} />
         </span>
+        {why === undefined ? null : <span className={styles.why}>{why}</span>}
         {plansOf(season, row.carId).map(({ layUpId, layUp }) => (
           <span key={layUpId} className={styles.plan}>
             Lay-up planned {planWords(layUp)}

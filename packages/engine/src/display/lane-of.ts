@@ -20,9 +20,12 @@ const LENGTHS = [
   [40, 40],
   [24, 40],
   [24, 24],
-  [12, 24],
-  [6, 24],
 ] as const;
+/** Tried once no more than one item is left: a name of six letters tells less than a second item is worth. */
+const LAST_LENGTHS = [...LENGTHS, [12, 24], [6, 24]] as const;
+
+/** To a thousandth: a metre, some seconds, finer than anybody sees, and short. */
+const short = (amount: number) => Math.round(amount * 1000) / 1000;
 
 function bytes(lane: Lane): number {
   return new TextEncoder().encode(JSON.stringify(lane)).length;
@@ -34,7 +37,10 @@ function urgent(book: Book, analysis: Analysis): LaneItem[] {
     .map((result, position) => ({ result, position, urgency: itemUrgency(result) }))
     .sort((a, b) => a.urgency - b.urgency || a.position - b.position)
     .slice(0, 3)
-    .map(({ result }) => laneItem(result, byId.get(result.id)));
+    .map(({ result }) => laneItem(result, byId.get(result.id)))
+    .map((item) =>
+      item.remaining === null ? item : { ...item, remaining: short(item.remaining) },
+    );
 }
 
 /** The level in hundredths of the span: finer than anybody sees, and short. */
@@ -49,8 +55,8 @@ function laneOil(oil: CarOil): LaneOil | null {
 
 /**
  * What the overview shows of a car, small enough that a list of hundreds stays quick: names are cut
- * to 60 characters and the reason about the road to 80, shorter where that does not fit, and items left off the end before the lane grows
- * beyond 1 KB.
+ * to 60 characters and the reason about the road to 80, both down to 24 where that does not fit; then items
+ * are left off the end before the lane grows beyond 1 KB.
  *
  * @param analysis of the same book
  * @param road its readiness for the road that day; null where it is not in use
@@ -59,12 +65,12 @@ export function laneOf(book: Book, analysis: Analysis, road: CarReadiness | null
   const { odometer, lastLevel: level, laidUp, status, matters } = analysis;
   const rest = {
     oil: laneOil(analysis.oil),
-    odometer: odometer && { readingKm: odometer.readingKm, on: odometer.on },
+    odometer: odometer && { readingKm: short(odometer.readingKm), on: odometer.on },
     level: level && {
       fraction: level.fraction,
       mark: level.mark,
       on: level.on,
-      addedSinceL: level.addedSinceL,
+      addedSinceL: short(level.addedSinceL),
       changedSince: level.changedSince,
     },
     laidUp: laidUp && { since: laidUp.since, until: laidUp.until },
@@ -75,7 +81,7 @@ export function laneOf(book: Book, analysis: Analysis, road: CarReadiness | null
   };
   const items = urgent(book, analysis);
   for (let count = items.length; count >= 0; count--)
-    for (const [name, why] of LENGTHS) {
+    for (const [name, why] of count > 1 ? LENGTHS : LAST_LENGTHS) {
       const next = items.slice(0, count).map((item) => ({ ...item, name: cut(item.name, name) }));
       const lane = { next, ...rest, road: laneRoad(road, why) };
       if (bytes(lane) <= LANE_BYTES_MAX) return lane;
