@@ -81,7 +81,7 @@ test('a car whose oil was drained and not filled is not ready, and says where to
   const drained = await needOf(page, 'Oil drained');
   await expect(drained).toContainText('Not met');
   await expectAccessible(page, 'a car with what the road asks');
-  await drained.getByRole('link', { name: /^Write it down/ }).click();
+  await drained.getByRole('link', { name: /^Record it/ }).click();
   await page.waitForURL(/\/oilChange$/);
 });
 
@@ -104,7 +104,7 @@ test('an odometer that nobody read for long makes it not on record', async ({ pa
   await expect(answer(page)).toContainText('Odometer');
   const odometer = await needOf(page, 'Odometer');
   await expect(odometer).toContainText('Last read 56 days ago');
-  await odometer.getByRole('link', { name: /^Write it down/ }).click();
+  await odometer.getByRole('link', { name: /^Record it/ }).click();
   await page.getByRole('textbox', { name: 'Odometer' }).fill('41900');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
   await garage.counted();

@@ -2,7 +2,7 @@
 
 import type { CarView } from '@quartermark/api/client';
 import { useState } from 'react';
-import { doorOf } from '../needs/door-of.ts';
+import { debriefOf, doorOf } from '../event-day/door-of.ts';
 import { NeedList } from '../needs/NeedList.tsx';
 import { Evidence } from './Evidence.tsx';
 import styles from './RoadAsks.module.css';
@@ -13,7 +13,8 @@ export function RoadAsks({ view }: { view: CarView }) {
   const [open, setOpen] = useState(false);
   const { garage, carId, road } = view;
   if (road === null) return null;
-  const at = { garageId: garage.id, carId, eventId: null };
+  const names = Object.fromEntries(view.gear.map(({ gearId, gear }) => [gearId, gear.name]));
+  const at = { garageId: garage.id, carId, eventId: null, names };
   return (
     <section aria-label="What the road asks" className={styles.road}>
       <details onToggle={(event) => setOpen(event.currentTarget.open)}>
@@ -27,7 +28,9 @@ export function RoadAsks({ view }: { view: CarView }) {
             <NeedList
               needs={road.needs}
               saidIn={saidInOf(view)}
-              doorOf={({ remedy }) => doorOf(remedy?.record ?? null, at)}
+              doorOf={({ id, remedy }) =>
+                debriefOf([id], at) ?? (remedy?.record ? doorOf(remedy.record, at) : null)
+              }
               evidence={(ids) => <Evidence ids={ids} view={view} />}
             />
           </>

@@ -19,6 +19,7 @@ test('doorOf() leads to the form of the car with what it is about filled in', ()
 
 test('doorOf() leads to the event, a new item, or a set, tool or person by name', () => {
   expect(doorOf({ at: 'event' }, where).href).toBe('/g/g/events/e/change');
+  expect(doorOf({ at: 'event' }, { ...where, eventId: null }).href).toBe('/g/g/events');
   expect(doorOf({ at: 'item' }, where).href).toBe('/g/g/car/c/item/add');
   expect(doorOf({ at: 'gear', gear: 'p' }, where)).toEqual({
     href: '/g/g/gear/p',

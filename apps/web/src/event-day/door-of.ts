@@ -5,7 +5,8 @@ export type Door = { href: string; words: string };
 
 type Where = {
   garageId: string;
-  eventId: string;
+  /** null: the road, today */
+  eventId: string | null;
   carId: string;
   /** names of sets, tools and people, by id */
   names: Readonly<Record<string, string>>;
@@ -40,7 +41,9 @@ export function doorOf(record: RecordAt, { garageId, eventId, carId, names }: Wh
       };
     }
     case 'event':
-      return { href: `${garage}/events/${eventId}/change`, words: 'Say it on the event' };
+      return eventId === null
+        ? { href: `${garage}/events`, words: 'Say it on the event' }
+        : { href: `${garage}/events/${eventId}/change`, words: 'Say it on the event' };
     case 'item':
       return { href: `${garage}/car/${carId}/item/add`, words: 'Add the item' };
     case 'gear':

@@ -1,9 +1,10 @@
 import { marginWords, needStatusWords } from '@quartermark/engine/display';
 import type { Need, SaidIn } from '@quartermark/engine/readiness';
+import type { Route } from 'next';
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { StateWord, Why } from '../components/index.ts';
-import type { Door } from './door-of.ts';
+import type { Door } from '../event-day/door-of.ts';
 import styles from './NeedList.module.css';
 
 type NeedListProps = {
@@ -63,7 +64,7 @@ function Mend({ need: { title, remedy }, door }: { need: Need; door: Door | null
     <p className={styles.mend}>
       <span>{remedy.what}.</span>
       {door === null ? null : (
-        <Link href={door.href} prefetch={false} className={styles.door}>
+        <Link href={door.href as Route} prefetch={false} className={styles.door}>
           {door.words}
           <span className={styles.unseen}>: {title}</span>
         </Link>
