@@ -34,8 +34,8 @@ export function ProposedUse({ garageId, form, carName }: ProposedUseProps) {
     (measure) => shownAmount(fields, measure) === texts[measure],
   );
   return (
-    <p>
-      {proposalWords(proposal, sort, days, carId === null ? 'The car' : carName(carId))}{' '}
+    <div>
+      <p>{proposalWords(proposal, sort, days, carId === null ? 'The car' : carName(carId))}</p>
       {same ? null : (
         <Button
           look="quiet"
@@ -50,6 +50,6 @@ export function ProposedUse({ garageId, form, carName }: ProposedUseProps) {
           Use that
         </Button>
       )}
-    </p>
+    </div>
   );
 }

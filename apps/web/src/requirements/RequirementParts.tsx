@@ -72,25 +72,28 @@ function NeedRow({ need, fields, change, error }: PartProps & { need: WeighedNee
 /** Rules change with their edition; what is asked by them should say which one was read. */
 function Rules({ fields, change, error }: PartProps) {
   return (
-    <FormPair>
-      <TextField
-        label="Rule set"
-        hint="Whose rules these are, if anybody’s."
-        optional
-        autoComplete="off"
-        name="rulesName"
-        value={fields.rulesName}
-        onChange={(event) => change({ rulesName: event.currentTarget.value })}
-        error={error('rulesName')}
-      />
-      <DateField
-        label="Edition of"
-        optional
-        name="rulesEdition"
-        value={fields.rulesEdition}
-        onChange={(event) => change({ rulesEdition: event.currentTarget.value })}
-        error={error('rulesEdition')}
-      />
-    </FormPair>
+    <fieldset className={styles.group}>
+      <legend>Whose rules</legend>
+      <FormPair>
+        <TextField
+          label="Rule set"
+          hint="Whose rules these are, if anybody’s."
+          optional
+          autoComplete="off"
+          name="rulesName"
+          value={fields.rulesName}
+          onChange={(event) => change({ rulesName: event.currentTarget.value })}
+          error={error('rulesName')}
+        />
+        <DateField
+          label="Edition of"
+          optional
+          name="rulesEdition"
+          value={fields.rulesEdition}
+          onChange={(event) => change({ rulesEdition: event.currentTarget.value })}
+          error={error('rulesEdition')}
+        />
+      </FormPair>
+    </fieldset>
   );
 }

@@ -56,11 +56,12 @@ export const REQUIREMENT_WORDS: Readonly<Record<WeighedNeed, RequirementWords>> 
   },
 };
 
+/** What nobody can put aside, after "no". */
 export const FIXED_NEED_WORDS: Readonly<Record<(typeof FIXED_NEEDS)[number], string>> = {
-  doNotDrive: 'a finding “do not drive”',
-  incident: 'an incident nobody has answered',
-  openJob: 'a job that stands open',
-  wheels: 'wheels that were off and are not torqued',
+  doNotDrive: 'finding “do not drive”',
+  incident: 'incident that nobody has answered',
+  openJob: 'job that stands open',
+  wheels: 'wheel that was off and has no torque on record since',
 };
 
 export const WEIGHT_WORDS: Readonly<Record<NeedWeight, string>> = {

@@ -1,4 +1,3 @@
-import { READY_FOR_WORDS } from '@quartermark/engine/display';
 import { READY_FOR } from '@quartermark/engine/log';
 import { HydrationBoundary } from '@tanstack/react-query';
 import type { Metadata } from 'next';
@@ -29,7 +28,7 @@ export default async function Asks({ params }: AsksProps) {
           about="What is asked"
           beneath="Blocking: a car that does not meet it is not ready. Advice is shown beside, and keeps nobody at home."
         >
-          {`For ${READY_FOR_WORDS[use]} counts ${whoseWords(null, standing)}.`}
+          {`What is asked is ${whoseWords(null, standing)}.`}
         </PageAnswer>
         <AsksForm garageId={garageId} use={use} />
       </Page>
