@@ -1,5 +1,5 @@
 import type { EventPage, TakeAlong as Take } from '@quartermark/api/client';
-import { fuelTaken, oilTaken, takenTogether } from '@quartermark/engine/display';
+import { capital, fuelTaken, oilTaken, takenTogether } from '@quartermark/engine/display';
 import { Evidence } from '../car/Evidence.tsx';
 import { Why } from '../components/index.ts';
 import styles from './TakeAlong.module.css';
@@ -29,8 +29,8 @@ export function TakeAlong({ page }: { page: EventPage }) {
       {cars.map(({ carId, name, items, take }) => (
         <div key={carId} className={styles.part}>
           <h3>{name}</h3>
-          <p>Oil, {oilTaken(take.oil, garage.volumeUnit)}.</p>
-          <p>Fuel, {fuelTaken(take.fuel, garage.volumeUnit)}.</p>
+          <p>{oilWords(take.oil, garage.volumeUnit)}.</p>
+          <p>{capital(fuelTaken(take.fuel, garage.volumeUnit))}.</p>
           <Why of={`what to take along for ${name}`}>
             <Reasons take={take} view={{ garage, items, analysis: null }} />
           </Why>
@@ -47,6 +47,12 @@ export function TakeAlong({ page }: { page: EventPage }) {
       </div>
     </section>
   );
+}
+
+/** @example oilWords(oil, 'l') // "Oil 10W-60: likely 0.6 L, seldom more than 0.9 L" */
+function oilWords(oil: Take['oil'], unit: EventPage['garage']['volumeUnit']): string {
+  const words = oilTaken(oil, unit);
+  return oil.grade === null && oil.approval === null ? capital(words) : `Oil ${words}`;
 }
 
 type ReasonsProps = { take: Take; view: Parameters<typeof Evidence>[0]['view'] };
