@@ -31,7 +31,7 @@ function expectStamped({ text }: PrintedPage): void {
 }
 
 for (const paper of PAPERS)
-  test(`the sheet of a circuit day is printed on ${paper.name}, a page a car and one of the work, nothing cut`, async ({
+  test(`the sheet of a circuit day is printed on ${paper.name}, a page a car and then the work, nothing cut`, async ({
     page,
     baseURL,
   }) => {
@@ -39,7 +39,8 @@ for (const paper of PAPERS)
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^4 cars, a page each/);
     await page.getByRole('radio', { name: paper.name }).click();
     const printed = await print(page);
-    expect(printed).toHaveLength(CARS + 1);
+    // a long list of work takes a second sheet
+    expect(printed.length).toBeGreaterThanOrEqual(CARS + 1);
     for (const one of printed) {
       expect(Math.abs(one.widthPt - paper.widthPt)).toBeLessThan(1);
       expect(Math.abs(one.heightPt - paper.heightPt)).toBeLessThan(1);
@@ -50,10 +51,12 @@ for (const paper of PAPERS)
     }
     const shown = page.locator('section[aria-labelledby]:has(> footer)');
     await expect(shown).toHaveCount(CARS + 1);
-    for (const [at, one] of printed.entries()) {
+    const [cars, work] = [printed.slice(0, CARS), printed.slice(CARS)];
+    const texts = [...cars.map(({ text }) => text), work.map(({ text }) => text).join(' ')];
+    for (const [at, text] of texts.entries()) {
       const parts = shown.nth(at).locator('h2, h3, dt, dd, th, td, li, p');
       for (const words of await parts.allInnerTexts())
-        expect(bare(one.text), `page ${at + 1}`).toContain(bare(words));
+        expect(bare(text), `page ${at + 1}`).toContain(bare(words));
     }
     await expect(shown.first()).toContainText('by the log');
   });
