@@ -1,4 +1,5 @@
 import { expect, type Page } from '@playwright/test';
+import { usualRequirements } from '@quartermark/engine/readiness';
 import { expectAccessible } from '../../support/browser/accessible.ts';
 import { type OwnGarage, TODAY, test } from '../../support/browser/garage-test.ts';
 
@@ -131,6 +132,38 @@ test('pads that are not bedded are told to whoever goes out again, and asked of 
   const bedding = await needOf(page, 'Front pads, hard, bedding');
   await expect(bedding).toContainText('After the work');
   await expect(bedding).toContainText('advice');
+});
+
+test('pads that are not bedded take "Ready" from an event until they are', async ({
+  page,
+  garage,
+}) => {
+  const usual = usualRequirements('circuit');
+  // nothing else is asked, so nothing else can be what takes the word away
+  const off = Object.fromEntries(Object.keys(usual.weights).map((need) => [need, 'off']));
+  const requirements = { ...usual, weights: { ...off, bedding: 'blocking' } };
+  const eventId = crypto.randomUUID();
+  const event = {
+    name: 'Club day',
+    sort: 'circuit',
+    start: '2026-06-20',
+    cars: [garage.carId],
+    requirements,
+  };
+  await garage.api.mutate('event.add', garage.command({ eventId, event }));
+  const set = await garage.keep({
+    kind: 'component',
+    sort: 'pads',
+    name: 'Front pads, hard',
+    condition: 'new',
+  });
+  const there = `${garage.home()}/events/${eventId}`;
+  await page.goto(there);
+  await expect(answer(page)).toContainText('Ready for Saturday, by the log');
+  await garage.write({ kind: 'fit', component: set, change: 'on', on: TODAY, condition: 'new' });
+  await page.goto(there);
+  await expect(answer(page)).not.toContainText('Ready for Saturday, by the log');
+  await expect(page.getByText(/Can be ready by .*Front pads, hard, bedding/).first()).toBeVisible();
 });
 
 test('a finding that forbids driving stands at the head of another window within moments', async ({
