@@ -189,3 +189,39 @@ describe('requirements', () => {
     });
   });
 });
+
+describe('a set measured once', () => {
+  // what they measured new is not written down either
+  const pads = { kind: 'component', name: 'Front pads', sort: 'pads', condition: 'new' } as const;
+  const once = (inner: string) => {
+    const depth = { text: inner, unit: 'mm' as const };
+    const car = readyCar({
+      without: ['measured-2'],
+      lines: [
+        {
+          id: 'measured',
+          kind: 'measure',
+          on: '2026-06-06',
+          component: 'pads',
+          pads: [{ corner: 'frontLeft', inner: depth }],
+        },
+      ],
+    });
+    const others = car.parts.filter(({ gear }) => gear.id !== 'pads');
+    return { ...car, parts: [...others, pieceOf('pads', pads, [], [car.book])] };
+  };
+
+  it('is not on record, and keeps no car from its first day where it is thick enough to begin one', () => {
+    const { needs, verdict } = atCircuit(once('9'));
+    expect(needOf(needs, 'pads:pads')).toMatchObject({ status: 'unknown', weight: 'advice' });
+    expect(verdict.word).toBe('ready');
+  });
+
+  it('keeps it where it is thinner than a day should begin with', () => {
+    // 6 mm, by common practice
+    expect(needOf(atCircuit(once('5.9')).needs, 'pads:pads')).toMatchObject({
+      status: 'unknown',
+      weight: 'blocking',
+    });
+  });
+});

@@ -1,8 +1,9 @@
 import { formatNumber } from '../../display/format-number.ts';
 import { capital } from '../../display/grammar.ts';
 import { floorWords, placeWords, valueWords } from '../../display/wear-words.ts';
-import type { PositionWear, WearUse } from '../../gear/wear-rate/result.ts';
+import type { ComponentWear, PositionWear, WearUse } from '../../gear/wear-rate/result.ts';
 import { NO_USE, wearAfter } from '../../gear/wear-rate/wear-after.ts';
+import { STRETCH } from '../../gear/wear-rate/wear-basis.ts';
 import { leadDaysNow, orderBy } from '../../orders/index.ts';
 import type { Piece } from '../asked.ts';
 import { afterWork, type Draft, draft, MET, unknown, type Work } from '../draft.ts';
@@ -126,6 +127,9 @@ function wearNeed(
         ...told,
         evidence: [...new Set(evidence)],
         reason: `${capital(placeWords(open.position))}: ${valueWords(open.position.last.value, open.position.unit)} when last measured; how fast it wears is not known.`,
+        adviceOnly: left.every(
+          ({ position, spare }) => !Number.isNaN(spare) || isPlenty(wear, position),
+        ),
       },
       unknown(known, measure(set)),
     );
@@ -140,6 +144,21 @@ function wearNeed(
     },
     MET,
   );
+}
+
+/** More tread above the least than a day of hard use takes (common practice, no source). */
+const PLENTY_OF_TREAD_MM = 2;
+
+/**
+ * Measured once, and thick enough to begin a day with: how fast it wears stays unknown, but no set could ever be
+ * used for the first time if that kept a car from it.
+ */
+function isPlenty({ startOfDay, basis }: ComponentWear, position: PositionWear): boolean {
+  const { what, last, useSince, floors, finding } = position;
+  if (finding === 'rises' || useSince > STRETCH[basis]) return false;
+  const floorMm = floors[0]?.mm ?? 0;
+  const least = what === 'tread' ? floorMm + PLENTY_OF_TREAD_MM : (startOfDay?.mm ?? null);
+  return least !== null && last.value >= least;
 }
 
 function startNeed(known: Known, set: Piece): Draft[] {
