@@ -43,7 +43,8 @@ afterAll(async () => {
 /** Writes a row of each table that says it is a garage's. */
 function rowsOf(garageId: string, carId: string): Record<string, (tx: Tx) => PromiseLike<unknown>> {
   const at = new Date('2026-03-10T10:00:00Z');
-  const row = { garageId, id: randomUUID() };
+  const eventId = randomUUID();
+  const row = { garageId, id: eventId };
   const changed = { changedAt: at, changedBy: mine.userId };
   const picture = new Uint8Array([1]);
   return {
@@ -57,6 +58,29 @@ function rowsOf(garageId: string, carId: string): Record<string, (tx: Tx) => Pro
         .values({ ...row, ...changed, body: MEET, startOn: MEET.start, endOn: MEET.start }),
     spec: (tx) =>
       tx.insert(schema.spec).values({ garageId, carId, ...changed, body: { lines: [] } }),
+    requirement_set: (tx) =>
+      tx.insert(schema.requirementSet).values({ garageId, use: 'meet', body: null, ...changed }),
+    acceptance: (tx) =>
+      tx.insert(schema.acceptance).values({
+        ...row,
+        eventId,
+        carId,
+        need: 'odometer',
+        because: 'It is known.',
+        acceptedAt: at,
+        acceptedBy: mine.userId,
+      }),
+    work_tick: (tx) =>
+      tx.insert(schema.workTick).values({
+        ...row,
+        eventId,
+        carId,
+        line: 'x/oil/y',
+        done: true,
+        madeAt: at,
+        at,
+        by: mine.userId,
+      }),
     photo: (tx) =>
       tx.insert(schema.photo).values({
         ...row,
@@ -71,7 +95,7 @@ function rowsOf(garageId: string, carId: string): Record<string, (tx: Tx) => Pro
   };
 }
 
-test('a piece, an event, a sheet and a photo cannot be written into another garage', async () => {
+test('a piece, an event, what is asked of it and ticked, a sheet and a photo cannot be written into another garage', async () => {
   for (const [name, put] of Object.entries(rowsOf(other.id, otherCar)))
     await expect(
       mine.inside(async (tx) => put(tx)),
@@ -84,7 +108,15 @@ test('a piece, an event, a sheet and a photo cannot be written into another gara
 test('rows that are there are seen from their own garage alone', async () => {
   for (const put of Object.values(rowsOf(other.id, otherCar)))
     await other.inside(async (tx) => put(tx));
-  for (const table of [schema.gear, schema.event, schema.spec, schema.photo]) {
+  for (const table of [
+    schema.gear,
+    schema.event,
+    schema.spec,
+    schema.photo,
+    schema.requirementSet,
+    schema.acceptance,
+    schema.workTick,
+  ]) {
     const count = (from: Pick<Tx, 'select'>) =>
       from
         .select({ rows: sql<number>`count(*)::int` })
@@ -95,6 +127,29 @@ test('rows that are there are seen from their own garage alone', async () => {
     expect([name, await mine.inside(count)]).toEqual([name, 0]);
     expect([name, await count(app.orm)]).toEqual([name, 0]);
   }
+});
+
+test('a tick is never changed, and an acceptance is withdrawn but never deleted or said anew', async () => {
+  const denied = (table: string) => ({
+    cause: { message: `permission denied for table ${table}` },
+  });
+  const { workTick, acceptance } = schema;
+  const tries: [name: string, table: string, work: (tx: Tx) => PromiseLike<unknown>][] = [
+    ['undo', 'work_tick', (tx) => tx.update(workTick).set({ done: false })],
+    ['forget', 'work_tick', (tx) => tx.delete(workTick)],
+    ['say anew', 'acceptance', (tx) => tx.update(acceptance).set({ because: 'So.' })],
+    ['forget', 'acceptance', (tx) => tx.delete(acceptance)],
+  ];
+  for (const [name, table, work] of tries)
+    await expect(
+      other.inside(async (tx) => work(tx)),
+      `${name} ${table}`,
+    ).rejects.toMatchObject(denied(table));
+  const withdrawn = { withdrawnAt: new Date('2026-03-11T10:00:00Z'), withdrawnBy: other.userId };
+  const rows = await other.inside((tx) =>
+    tx.update(acceptance).set(withdrawn).returning({ id: acceptance.id }),
+  );
+  expect(rows).toHaveLength(1);
 });
 
 test('pieces, events and spec sheets of two garages bear the same ids, and each finds its own', async () => {

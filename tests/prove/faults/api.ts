@@ -156,8 +156,8 @@ export const apiFaults: Fault[] = [
     name: 'one book that cannot be read takes every part with it',
     edits: [
       {
-        file: `${API}/gear/car-books.ts`,
-        find: '    if (error instanceof UnreadableBook) return { problem: error.message };\n',
+        file: 'packages/db/src/books/shelf.ts',
+        find: '    if (error instanceof UnreadableBook) return { car, problem: error };\n',
         replace: '',
       },
     ],
@@ -181,7 +181,12 @@ export const apiFaults: Fault[] = [
     edits: [
       {
         file: `${API}/command/raise-of.ts`,
-        find: '  await tellGarage(writing.tx, writing.garage.id);\n',
+        find: '  await tellGarage(tx, garage.id);\n',
+        replace: '',
+      },
+      {
+        file: `${API}/command/raise-entry.ts`,
+        find: '  if (carId === null) await tellGarage(tx, garage.id);\n',
         replace: '',
       },
     ],

@@ -115,4 +115,75 @@ export const readinessFaults: Fault[] = [
       name: 'carReadiness() on logs of any kind lists each open need once, in the order of work',
     },
   },
+  {
+    name: 'somebody takes upon himself what forbids driving',
+    edits: [
+      {
+        file: 'packages/api/src/event/accept.ts',
+        find: 'if (!need.mayAccept)',
+        replace: 'if (false)',
+      },
+    ],
+    test: {
+      file: 'tests/integration/api-readiness.test.ts',
+      name: 'event.accept is refused for doNotDrive',
+    },
+  },
+  {
+    name: 'the first tick of a line decides',
+    edits: [
+      {
+        file: 'packages/db/src/ticks/tick.ts',
+        find: '{ and, asc, eq,',
+        replace: '{ and, asc, desc, eq,',
+      },
+      { file: 'packages/db/src/ticks/tick.ts', find: 'asc(sql`', replace: 'desc(sql`' },
+    ],
+    test: {
+      file: 'tests/integration/api-ticks.test.ts',
+      name: 'a tick that waited for a signal stands where it was made, and a clock ahead gains nothing',
+    },
+  },
+  {
+    name: 'what the road asks changes and no car is counted anew',
+    edits: [
+      {
+        file: 'packages/api/src/requirements/change.ts',
+        find: "if (input.use === 'road')",
+        replace: 'if (false)',
+      },
+    ],
+    test: {
+      file: 'tests/integration/api-requirements.test.ts',
+      name: 'what the road asks concerns every car, what an event asks none',
+    },
+  },
+  {
+    name: 'the worker leaves out the parts on a car',
+    edits: [
+      {
+        file: 'packages/db/src/readiness/road.ts',
+        find: 'workOutPieces(shelf, on)',
+        replace: 'workOutPieces(shelf, on.slice(0, 0))',
+      },
+    ],
+    test: {
+      file: 'tests/integration/jobs-road.test.ts',
+      name: 'readiness for the road follows the parts that are on the car, as they change',
+    },
+  },
+  {
+    name: 'the car that a part left is not counted anew',
+    edits: [
+      {
+        file: 'packages/api/src/entry/record.ts',
+        find: '[...before, ...(await carsCarrying(writing, [entry]))]',
+        replace: 'await carsCarrying(writing, [entry])',
+      },
+    ],
+    test: {
+      file: 'tests/integration/jobs-road.test.ts',
+      name: 'what raises a car’s version a part that moves raises the car it leaves and the one it goes on, and no other',
+    },
+  },
 ];
