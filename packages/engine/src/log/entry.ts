@@ -20,23 +20,7 @@ import {
   volume,
   volumeL,
 } from './quantity.ts';
-
-/** The level on a stick: as people read it. A fraction of the span is 0 at MIN and 1 at MAX. */
-export const stickLevel = z.discriminatedUnion('how', [
-  z.strictObject({ how: z.literal('none') }),
-  z.strictObject({
-    how: z.literal('fraction'),
-    fraction: z
-      .number()
-      .min(-0.5, 'level: below -0.5 is no level on a stick; use "none on the stick"')
-      .max(1.6, 'level: above 1.6 is no level on a stick; use "over MAX"'),
-    /** distance between the marks the eye can tell, in spans (zones 0.25) */
-    step: z.number().positive().max(1).optional(),
-  }),
-  /** litres from MAX, up positive */
-  z.strictObject({ how: z.literal('fromMax'), litres: z.number().min(-20).max(5) }),
-  z.strictObject({ how: z.literal('over') }),
-]);
+import { stickLevel } from './stick.ts';
 
 export const readingCondition = z.strictObject({
   state: z.enum(['hotIdle', 'hotStopped', 'cold']),

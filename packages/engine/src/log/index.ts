@@ -15,3 +15,4 @@ export * from './planned-lay-up.ts';
 export * from './quantity.ts';
 export * from './sort-entries.ts';
 export * from './spec.ts';
+export * from './stick.ts';
