@@ -11,8 +11,11 @@ import {
   depth,
   distance,
   hourReading,
+  isPourable,
   odometerReading,
   oilVolume,
+  POURED_MAX_L,
+  POURED_MIN_L,
   pressure,
   readNumber,
   temperature,
@@ -62,16 +65,15 @@ const oilCheck = z.strictObject({
   condition: readingCondition.optional(),
 });
 
-/** What can be poured in at one stop; outside it the number or its unit was mistyped. */
 const pouredVolume = oilVolume.superRefine((typed, ctx) => {
   // said already, by the quantity itself
   if ('problem' in readNumber(typed.text, false)) return;
   const litres = volumeL(typed);
-  if (litres < 0.01 || litres > 15)
+  if (!isPourable(litres))
     ctx.addIssue({
       code: 'custom',
       path: ['text'],
-      message: `oil added: ${typed.text} ${typed.unit} is outside 0.01 to 15 litres; check the number and its unit`,
+      message: `oil added: ${typed.text} ${typed.unit} is outside ${POURED_MIN_L} to ${POURED_MAX_L} litres; check the number and its unit`,
     });
 });
 

@@ -1,3 +1,4 @@
+import { POURED_MAX_L, POURED_MIN_L } from '../log/quantity.ts';
 import { isOnStick } from '../log/stick.ts';
 import { isDate, isLoose, type Loose, shortly } from './odd-values.ts';
 
@@ -27,8 +28,6 @@ export type OilEntry = {
   raw: Loose;
 };
 
-const VOLUME_MIN_L = 0.01;
-const VOLUME_MAX_L = 15;
 const STATES = ['hotIdle', 'hotStopped', 'cold'] as const;
 
 function isRef(value: unknown): value is string | number {
@@ -78,7 +77,7 @@ type Levels = { levels: OilLevel[]; notes: string[] };
 function badVolume(raw: Loose): boolean {
   const { volumeL } = raw;
   if (raw.kind !== 'topUp' || volumeL === undefined || volumeL === null) return false;
-  return optional(volumeL, VOLUME_MIN_L, VOLUME_MAX_L) === undefined;
+  return optional(volumeL, POURED_MIN_L, POURED_MAX_L) === undefined;
 }
 
 function readLevels(raw: Loose, kind: string, date: string): Levels {
