@@ -133,6 +133,11 @@ describe.each(BACKENDS)('midnight', ({ backend, here }) => {
       }
     }
 
+    /** Waits for the first answer of each car. */
+    const answered = async (garage: JobsGarage, cars: Cars) => {
+      for (const carId of Object.values(cars)) await bench.snapshotAt(carId, 2, garage);
+    };
+
     /** Week and day of what was said of a car. */
     const saidOf = (garage: JobsGarage, carId: string) =>
       garage.inside(async (tx) => {
@@ -155,11 +160,8 @@ describe.each(BACKENDS)('midnight', ({ backend, here }) => {
       const berlinCars = await addCars(berlin, '2025-03-28', '2025-04-19');
       const aucklandCars = await addCars(auckland, '2025-03-28', '2025-04-19');
       await bench.start({ engine, clock, pace: { tickMs: 100 } });
-      for (const [garage, cars] of [
-        [berlin, berlinCars],
-        [auckland, aucklandCars],
-      ] as const)
-        for (const carId of Object.values(cars)) await bench.snapshotAt(carId, 2, garage);
+      await answered(berlin, berlinCars);
+      await answered(auckland, aucklandCars);
       const eve = ['2026-03-28 dueSoon', '2026-03-28 fine', '2026-03-28 fine'];
       const berlinEve = await seeAll(berlin, berlinCars);
       const aucklandEve = await seeAll(auckland, aucklandCars);
@@ -229,11 +231,8 @@ describe.each(BACKENDS)('midnight', ({ backend, here }) => {
       // what runs out on Sunday the 5th is over on Monday the 6th
       const aucklandCars = await addCars(auckland, '2025-04-05', '2025-04-27');
       await bench.start({ engine, clock, pace: { tickMs: 100 } });
-      for (const [garage, cars] of [
-        [berlin, berlinCars],
-        [auckland, aucklandCars],
-      ] as const)
-        for (const carId of Object.values(cars)) await bench.snapshotAt(carId, 2, garage);
+      await answered(berlin, berlinCars);
+      await answered(auckland, aucklandCars);
       const berlinEve = await seeAll(berlin, berlinCars);
 
       clock.set('2026-04-04T11:00:00Z');

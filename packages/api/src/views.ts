@@ -1,5 +1,6 @@
+import type { DueRow, OilRow } from '@quartermark/db';
 import type { Analysis, OilStory } from '@quartermark/engine';
-import type { DueLine, Lane, OilLine, UrgentFact } from '@quartermark/engine/display';
+import type { DueListCounts, Lane, UrgentFact } from '@quartermark/engine/display';
 import type { ComponentLife, GearAnalysis } from '@quartermark/engine/gear';
 import type {
   CarInput,
@@ -12,7 +13,7 @@ import type {
   PlannedLayUp,
   SpecSheet,
 } from '@quartermark/engine/log';
-import type { CarStatus, OpenFinding, OpenIncident } from '@quartermark/engine/matters';
+import type { OpenFinding, OpenIncident } from '@quartermark/engine/matters';
 import type { CarReadiness } from '@quartermark/engine/readiness';
 import type { JudgedLine } from '@quartermark/engine/said';
 import type { Outlook, WhatIf } from '@quartermark/engine/what-if';
@@ -153,19 +154,7 @@ export type UnrecordedEvents = {
 };
 
 /** One item of a car, as the list of the whole garage holds it. `laneItemWords()` has its words. */
-export type DueLineView = DueLine & {
-  carId: string;
-  carName: string;
-  /** unit of its odometer */
-  carUnit: 'km' | 'mi';
-  status: CarStatus;
-  /** what has run out waits until before it wakes */
-  laidUp: boolean;
-  /** the day the line speaks of; before `garage.today` it is being recomputed */
-  asOf: string;
-  /** the last day to order its parts; null without one, or while an order stands (`parts`) */
-  orderBy: string | null;
-};
+export type DueLineView = DueRow;
 
 export type DueList = {
   garage: GarageView;
@@ -173,18 +162,7 @@ export type DueList = {
   rows: DueLineView[];
   next: string | null;
   /** over the whole garage, or over the one car asked for; whatever else the filter says */
-  counts: {
-    /** lines of cars in use, by state; `noDate` has no forecast */
-    overdue: number;
-    dueSoon: number;
-    unknown: number;
-    fine: number;
-    noDate: number;
-    /** lines of cars that are not in use */
-    apart: number;
-    /** cars whose lines are not worked out yet */
-    carsToCome: number;
-  };
+  counts: DueListCounts;
 };
 
 /** What was said of a car's items, and what came of it. */
@@ -270,19 +248,7 @@ export type LastValues = {
 };
 
 /** A car in the comparison of the garage's oil. */
-export type OilComparedRow = {
-  carId: string;
-  name: string;
-  /** unit of its odometer */
-  unit: 'km' | 'mi';
-  /** null: not worked out yet */
-  status: CarStatus | null;
-  asOf: string | null;
-  /** its owner's limit on the road, L/1,000 km */
-  limit: number | null;
-  /** null: not worked out yet */
-  line: OilLine | null;
-};
+export type OilComparedRow = OilRow;
 
 /** The cars by their oil: those that got worse the most surely first, then by what they use. */
 export type OilComparedPage = {

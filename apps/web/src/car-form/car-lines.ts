@@ -9,7 +9,7 @@ import {
   SUMP_OPTIONS,
   WHEEL_OPTIONS,
 } from '../forms/car-options.ts';
-import type { VersionLine } from '../items/item-lines.ts';
+import type { VersionLine } from '../forms/version-rows.ts';
 
 type Chosen = readonly { value: string; words: string }[];
 

@@ -4,6 +4,7 @@ import { Checkbox } from '@base-ui/react/checkbox';
 import { KIND_WORDS } from '@quartermark/engine/display';
 import { ENTRY_KINDS } from '@quartermark/engine/log';
 import { SelectField, TextField } from '../components/index.ts';
+import { carFilterOptions } from '../forms/car-filter.ts';
 import styles from './HistoryFilterBar.module.css';
 import { type HistoryFilter, kindNamed, TEXT_MAX } from './history-filter.ts';
 import { GROUP_OF, GROUP_WORDS, KIND_GROUPS } from './kind-groups.ts';
@@ -38,10 +39,7 @@ export function HistoryFilterBar({ filter, onChange, cars }: HistoryFilterBarPro
         <SelectField
           label="Car"
           name="car"
-          options={[
-            { value: '', words: 'All cars' },
-            ...cars.map(({ carId, name }) => ({ value: carId, words: name })),
-          ]}
+          options={carFilterOptions(cars)}
           value={filter.car ?? ''}
           onChange={(event) => onChange({ ...filter, car: event.currentTarget.value || null })}
         />

@@ -1,4 +1,5 @@
 import { DateField, SelectField } from '../components/index.ts';
+import { carFilterOptions } from '../forms/car-filter.ts';
 import styles from './DueFilterBar.module.css';
 import { type DueFilter, sortNamed, stateNamed } from './due-filter.ts';
 
@@ -38,10 +39,7 @@ export function DueFilterBar({ filter, onChange, cars }: DueFilterBarProps) {
       <SelectField
         label="Car"
         name="car"
-        options={[
-          { value: '', words: 'All cars' },
-          ...cars.map(({ carId, name }) => ({ value: carId, words: name })),
-        ]}
+        options={carFilterOptions(cars)}
         value={filter.car ?? ''}
         onChange={({ currentTarget }) => onChange({ ...filter, car: currentTarget.value || null })}
       />

@@ -1,9 +1,7 @@
 'use client';
 
-import { refusalWords } from '../client/refusal-words.ts';
-import { useMorePages } from '../client/use-more-pages.ts';
-import { Button, Notice, Skeleton, Tick } from '../components/index.ts';
-import { useListedCars } from './use-listed-cars.ts';
+import { Skeleton, Tick } from '../components/index.ts';
+import { MoreCars, useCarPages } from '../garage/CarPages.tsx';
 
 type CarTicksProps = {
   garageId: string;
@@ -15,11 +13,10 @@ type CarTicksProps = {
 
 /** Several of the garage's cars; what is chosen stays in sight however many pages there are. */
 export function CarTicks({ garageId, names, chosen, onChange }: CarTicksProps) {
-  const { overview, cars } = useListedCars(garageId);
-  const { more, busy } = useMorePages(overview);
+  const { overview, cars } = useCarPages(garageId);
   const known = new Map([
     ...chosen.map((id) => [id, names[id] ?? 'a car of this garage'] as const),
-    ...[...cars].map(([id, { name }]) => [id, name] as const),
+    ...cars.map(({ carId, name }) => [carId, name] as const),
   ]);
   const turn = (id: string, on: boolean) =>
     onChange(on ? [...chosen, id] : chosen.filter((one) => one !== id));
@@ -30,20 +27,7 @@ export function CarTicks({ garageId, names, chosen, onChange }: CarTicksProps) {
       {[...known].map(([id, name]) => (
         <Tick key={id} label={name} checked={chosen.includes(id)} onChange={(on) => turn(id, on)} />
       ))}
-      {overview.isError ? (
-        <Notice
-          tone="alarm"
-          title="The cars could not be fetched."
-          actions={<Button onClick={() => void overview.refetch()}>Try again</Button>}
-        >
-          {refusalWords(overview.error).message}
-        </Notice>
-      ) : null}
-      {overview.hasNextPage ? (
-        <Button onClick={more} busy={busy} busyWords="Fetching more cars …">
-          Show more cars
-        </Button>
-      ) : null}
+      <MoreCars overview={overview} />
     </div>
   );
 }

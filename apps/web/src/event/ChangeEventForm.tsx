@@ -1,29 +1,17 @@
 'use client';
 
 import type { EventView, GarageView } from '@quartermark/api/client';
-import { type EventInput, eventInput } from '@quartermark/engine/log';
+import { eventInput } from '@quartermark/engine/log';
 import { useMutation, useSuspenseQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import { useForm } from 'react-hook-form';
-import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
-import { useCommand } from '../client/use-command.ts';
-import { Button, Notice } from '../components/index.ts';
-import { Form } from '../forms/Form.tsx';
-import { TwoVersions } from '../forms/TwoVersions.tsx';
-import { useDraft } from '../forms/use-draft.ts';
-import { useLocalTrouble } from '../forms/use-local-trouble.ts';
-import { versionRows } from '../items/version-rows.ts';
+import { Notice } from '../components/index.ts';
+import { ChangeForm } from '../forms/ChangeForm.tsx';
+import { useChange } from '../forms/use-change.tsx';
 import { CancelEvent } from './CancelEvent.tsx';
 import type { Person } from './Crew.tsx';
 import { EventParts } from './EventParts.tsx';
-import {
-  type EventFields,
-  eventFields,
-  eventLines,
-  type NamesOf,
-  readEvent,
-} from './event-fields.ts';
+import { type EventFields, eventFields, eventLines, readEvent } from './event-fields.ts';
 import { namesOf } from './names-of.ts';
 import { useEventSaved } from './use-event-saved.ts';
 
@@ -56,90 +44,38 @@ type OpenedProps = {
 };
 
 function Opened({ opened, garage, names, people }: OpenedProps) {
-  const { eventId } = opened;
+  const { eventId, event, revision } = opened;
   const { id: garageId, distanceUnit: unit } = garage;
   const trpc = useTRPC();
-  const form = useForm<EventFields>({
-    defaultValues: eventFields(opened.event, opened.revision, unit),
-  });
-  const forget = useDraft(`event:${eventId}`, form);
-  const [asked, setAsked] = useState(false);
-  const wrong = useLocalTrouble(form, asked, readEvent);
   const { mutateAsync } = useMutation(trpc.event.change.mutationOptions());
-  const change = useCommand(garageId, mutateAsync);
   const { saved, toList } = useEventSaved(garageId);
-  const conflict = change.trouble?.refusal?.conflict;
-  const newest = conflict ? eventInput.safeParse(conflict.body).data : undefined;
   const nameOf = namesOf(names, people);
-
-  /** @param before what this change is put on top of, to go back to */
-  async function save(fields: EventFields, before: EventInput) {
-    const read = readEvent(fields);
-    setAsked(true);
-    if ('problems' in read) return change.clear();
-    const written = await change.send({
-      eventId,
-      baseRevision: fields.baseRevision,
-      event: read.event,
-    });
-    if (!written) return;
-    forget();
-    const undoing = { garageId, eventId, baseRevision: written.revision, event: before };
-    const commandId = newId();
-    await saved(written, { undo: () => mutateAsync({ ...undoing, commandId }) });
-  }
-
-  const trouble = wrong ?? change.trouble;
-  const both =
-    conflict && newest ? (
-      <TwoVersions
-        rows={versionRows(mineLines(form.getValues(), nameOf), eventLines(newest, nameOf))}
-        conflict={conflict}
-        zone={garage.zone}
-        change={change}
-        onNewest={() => form.reset(eventFields(newest, conflict.revision, unit))}
-        onRest={() => form.setValue('baseRevision', conflict.revision)}
-        onSave={() => save(form.getValues(), newest)}
-      />
-    ) : null;
-
+  const change = useChange({
+    garage,
+    draft: `event:${eventId}`,
+    opened: { body: event, revision },
+    fieldsOf: (body, rests) => eventFields(body, rests, unit),
+    read,
+    schema: eventInput,
+    lines: (body) => eventLines(body, nameOf),
+    send: (body, on) => mutateAsync({ ...on, eventId, event: body }),
+    after: (written, undo) => saved(written, { undo }),
+  });
   return (
-    <Form
-      label="Change the event"
-      onSubmit={form.handleSubmit((fields) => save(fields, opened.event))}
-      trouble={both ? null : trouble}
-      actions={
-        <>
-          <Button type="submit" look="main" busy={change.busy} busyWords="Saving …">
-            Save the change
-          </Button>
-          <Button
-            onClick={() => {
-              forget();
-              toList();
-            }}
-          >
-            Leave without saving
-          </Button>
-        </>
-      }
-    >
+    <ChangeForm label="Change the event" change={change} onLeave={toList}>
       <EventParts
-        form={form}
-        errors={trouble?.fields ?? {}}
+        form={change.form}
+        errors={change.errors}
         garageId={garageId}
         unit={unit}
         names={names}
         people={people}
       />
-      {both}
-    </Form>
+    </ChangeForm>
   );
 }
 
-/** What stands in the form, in words; it was readable when it was sent. */
-function mineLines(fields: EventFields, names: NamesOf) {
-  const read = readEvent(fields);
-  const event = 'event' in read ? eventInput.safeParse(read.event).data : undefined;
-  return event ? eventLines(event, names) : [];
+function read(fields: EventFields) {
+  const found = readEvent(fields);
+  return 'event' in found ? { body: found.event } : found;
 }

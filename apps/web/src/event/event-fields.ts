@@ -5,7 +5,7 @@ import {
   type EventInput,
   type EventSort,
 } from '@quartermark/engine/log';
-import type { VersionLine } from '../items/item-lines.ts';
+import type { VersionLine } from '../forms/version-rows.ts';
 import type { Problems } from '../items/limit-fields.ts';
 import {
   type RequirementFields,

@@ -1,6 +1,6 @@
 import { formatDay, typedWords } from '@quartermark/engine/display';
 import type { GearInput } from '@quartermark/engine/log';
-import type { VersionLine } from '../items/item-lines.ts';
+import type { VersionLine } from '../forms/version-rows.ts';
 import { ROAD_LAW_NAME, sortName } from './gear-words.ts';
 
 /** A set, a tool or a person in words, a line for each thing its form can change. */

@@ -1,7 +1,7 @@
 import { analyseGear, type ComponentWear } from '@quartermark/engine/gear';
 import { entry, gear } from '@quartermark/engine/log';
 import { expect, test } from 'vitest';
-import { CHART, ticks, wearChart } from './wear-chart.ts';
+import { CHART, wearChart } from './wear-chart.ts';
 import { captionOf, wearTable } from './wear-table.ts';
 
 const mm = (text: string) => ({ text, unit: 'mm' as const });
@@ -104,12 +104,6 @@ test('wearChart() gives one line two names where minima lie together', () => {
     '3 mm (your own value)',
     '1.6 mm (law, EU), 2/32 in (1.59 mm; law, US)',
   ]);
-});
-
-test('ticks() are round numbers', () => {
-  expect(ticks(26, 5)).toEqual([0, 10, 20]);
-  expect(ticks(6.9, 4)).toEqual([0, 2, 4, 6]);
-  expect(ticks(0, 4)).toEqual([0]);
 });
 
 test('wearTable() says value, bounds, rate and use left of each place', () => {

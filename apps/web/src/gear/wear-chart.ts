@@ -1,5 +1,7 @@
 import { floorWords, formatNumber } from '@quartermark/engine/display';
 import { type ComponentWear, type PositionWear, valueAfter } from '@quartermark/engine/gear';
+import { KM_PER_UNIT } from '@quartermark/engine/units';
+import { round, type Tick, ticks } from '../chart/ticks.ts';
 
 /** Size of the drawing; letters are drawn in its units, so that they stay readable on a phone. */
 export const CHART = { width: 328, height: 190, left: 34, right: 10, top: 12, bottom: 34 } as const;
@@ -13,13 +15,12 @@ export type WearChart = {
   low: string | null;
   now: number;
   floors: { y: number; words: string }[];
-  xTicks: { at: number; words: string }[];
-  yTicks: { at: number; words: string }[];
+  xTicks: Tick[];
+  yTicks: Tick[];
   /** what the axis along counts */
   along: string;
 };
 
-const KM_PER = { km: 1, mi: 1.609344 } as const;
 const STEPS = 16;
 /** Further than this many times the use so far nobody looks. */
 const AHEAD = 2;
@@ -66,8 +67,8 @@ export function wearChart(
     low: line === null ? null : `M${ahead('low').join('L')}`,
     now: x(nowUse),
     floors: apart(floors.map((floor) => ({ y: y(floor.mm), words: floorWords(floor) }))),
-    xTicks: ticks(endUse / (basis === 'km' ? KM_PER[unit] : 1), 5).map((tick) => ({
-      at: x(tick * (basis === 'km' ? KM_PER[unit] : 1)),
+    xTicks: ticks(endUse / (basis === 'km' ? KM_PER_UNIT[unit] : 1), 5).map((tick) => ({
+      at: x(tick * (basis === 'km' ? KM_PER_UNIT[unit] : 1)),
       words: formatNumber(tick, 2),
     })),
     yTicks: ticks(top, 4).map((tick) => ({ at: y(tick), words: formatNumber(tick, 2) })),
@@ -91,18 +92,4 @@ function apart(floors: WearChart['floors']): WearChart['floors'] {
     else told.push({ ...floor });
   }
   return told;
-}
-
-/** Round numbers from 0 up to an end, at most so many. @example ticks(26, 5) // [0, 10, 20] */
-export function ticks(end: number, most: number): number[] {
-  if (!(end > 0)) return [0];
-  const rough = end / most;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const step = [1, 2, 5, 10].map((factor) => factor * power).find((it) => it >= rough) ?? rough;
-  const count = Math.floor(end / step + 1e-9);
-  return Array.from({ length: count + 1 }, (_, index) => Number((index * step).toPrecision(6)));
-}
-
-function round(value: number): number {
-  return Math.round(value * 10) / 10;
 }

@@ -1,7 +1,7 @@
 import { itemInput } from '@quartermark/engine/log';
 import { expect, test } from 'vitest';
+import { versionRows } from '../forms/version-rows.ts';
 import { itemLines } from './item-lines.ts';
-import { versionRows } from './version-rows.ts';
 
 const oil = itemInput.parse({
   name: 'Engine oil',

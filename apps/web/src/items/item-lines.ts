@@ -1,10 +1,8 @@
 import { formatDay, formatNumber, limitWords } from '@quartermark/engine/display';
 import type { ItemInput, Limit } from '@quartermark/engine/log';
 import { USE_CLASSES } from '@quartermark/engine/log';
+import type { VersionLine } from '../forms/version-rows.ts';
 import { INCIDENT_NAME, ROLE_WORDS, USE_NAME } from './use-words.ts';
-
-/** One thing that can be said of a thing in one version, to be set beside another version. */
-export type VersionLine = { label: string; words: string };
 
 function weighted(limit: Limit): string {
   const weights = 'weights' in limit ? (limit.weights ?? {}) : {};

@@ -1,11 +1,7 @@
 'use client';
 
-import { useInfiniteQuery } from '@tanstack/react-query';
-import { refusalWords } from '../client/refusal-words.ts';
-import { useTRPC } from '../client/trpc.ts';
-import { useMorePages } from '../client/use-more-pages.ts';
-import { Button, Choice, Notice, Skeleton } from '../components/index.ts';
-import { overviewPages } from '../garage/overview-pages.ts';
+import { Choice, Skeleton } from '../components/index.ts';
+import { MoreCars, useCarPages } from '../garage/CarPages.tsx';
 
 type CarChoiceProps = {
   garageId: string;
@@ -16,13 +12,8 @@ type CarChoiceProps = {
 
 /** One of the garage's cars. */
 export function CarChoice({ garageId, value, onChange, error }: CarChoiceProps) {
-  const trpc = useTRPC();
-  const overview = useInfiniteQuery(
-    trpc.garage.overview.infiniteQueryOptions({ garageId }, overviewPages),
-  );
-  const { more, busy } = useMorePages(overview);
+  const { overview, cars } = useCarPages(garageId);
   if (overview.isPending) return <Skeleton of="the cars" rows={3} />;
-  const cars = overview.data?.pages.flatMap(({ rows }) => rows) ?? [];
   return (
     <>
       <Choice
@@ -34,20 +25,7 @@ export function CarChoice({ garageId, value, onChange, error }: CarChoiceProps) 
         onChange={onChange}
         error={error}
       />
-      {overview.isError ? (
-        <Notice
-          tone="alarm"
-          title="The cars could not be fetched."
-          actions={<Button onClick={() => void overview.refetch()}>Try again</Button>}
-        >
-          {refusalWords(overview.error).message}
-        </Notice>
-      ) : null}
-      {overview.hasNextPage ? (
-        <Button onClick={more} busy={busy} busyWords="Fetching more cars …">
-          Show more cars
-        </Button>
-      ) : null}
+      <MoreCars overview={overview} />
     </>
   );
 }

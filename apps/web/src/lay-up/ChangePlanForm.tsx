@@ -1,19 +1,13 @@
 'use client';
 
 import type { GarageView, PlannedLayUpView } from '@quartermark/api/client';
-import { type PlannedLayUp, plannedLayUp } from '@quartermark/engine/log';
+import { plannedLayUp } from '@quartermark/engine/log';
 import { useMutation, useSuspenseQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import { useForm } from 'react-hook-form';
-import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
-import { useCommand } from '../client/use-command.ts';
-import { Button, Notice } from '../components/index.ts';
-import { Form } from '../forms/Form.tsx';
-import { TwoVersions } from '../forms/TwoVersions.tsx';
-import { useDraft } from '../forms/use-draft.ts';
-import { useLocalTrouble } from '../forms/use-local-trouble.ts';
-import { versionRows } from '../items/version-rows.ts';
+import { Notice } from '../components/index.ts';
+import { ChangeForm } from '../forms/ChangeForm.tsx';
+import { useChange } from '../forms/use-change.tsx';
 import { PlanDays } from './PlanDays.tsx';
 import { type PlanFields, planFields, planLines, readPlan } from './plan-fields.ts';
 import { RemovePlan } from './RemovePlan.tsx';
@@ -39,72 +33,30 @@ export function ChangePlanForm({ garageId, layUpId }: ChangePlanFormProps) {
 }
 
 function Opened({ opened, garage }: { opened: PlannedLayUpView; garage: GarageView }) {
-  const { layUpId, carId } = opened;
+  const { layUpId, carId, layUp, revision } = opened;
   const garageId = garage.id;
   const trpc = useTRPC();
-  const fieldsOf = (layUp: PlannedLayUp, revision: number) => planFields(layUp, carId, revision);
-  const form = useForm<PlanFields>({ defaultValues: fieldsOf(opened.layUp, opened.revision) });
-  const forget = useDraft(`lay-up:${layUpId}`, form);
-  const [asked, setAsked] = useState(false);
-  const wrong = useLocalTrouble(form, asked, readPlan);
   const { mutateAsync } = useMutation(trpc.plannedLayUp.change.mutationOptions());
-  const change = useCommand(garageId, mutateAsync);
   const { saved, leave } = usePlanSaved(garageId, `/g/${garageId}/car/${carId}`);
-  const conflict = change.trouble?.refusal?.conflict;
-  const newest = conflict ? plannedLayUp.safeParse(conflict.body).data : undefined;
-
-  /** @param before what this change is put on top of, to go back to */
-  async function save(fields: PlanFields, before: PlannedLayUp) {
-    const read = readPlan(fields);
-    setAsked(true);
-    if ('problems' in read) return change.clear();
-    const { baseRevision } = fields;
-    const written = await change.send({ layUpId, baseRevision, layUp: read.layUp });
-    if (!written) return;
-    forget();
-    const undoing = { garageId, layUpId, baseRevision: written.revision, layUp: before };
-    const commandId = newId();
-    await saved(written, { carId, undo: () => mutateAsync({ ...undoing, commandId }) });
-  }
-
-  const trouble = wrong ?? change.trouble;
-  const mine = readPlan(form.getValues());
-  const both =
-    conflict && newest ? (
-      <TwoVersions
-        rows={versionRows('layUp' in mine ? planLines(mine.layUp) : [], planLines(newest))}
-        conflict={conflict}
-        zone={garage.zone}
-        change={change}
-        onNewest={() => form.reset(fieldsOf(newest, conflict.revision))}
-        onRest={() => form.setValue('baseRevision', conflict.revision)}
-        onSave={() => save(form.getValues(), newest)}
-      />
-    ) : null;
-
+  const change = useChange({
+    garage,
+    draft: `lay-up:${layUpId}`,
+    opened: { body: layUp, revision },
+    fieldsOf: (body, rests) => planFields(body, carId, rests),
+    read,
+    schema: plannedLayUp,
+    lines: planLines,
+    send: (body, on) => mutateAsync({ ...on, layUpId, layUp: body }),
+    after: (written, undo) => saved(written, { carId, undo }),
+  });
   return (
-    <Form
-      label="Change the planned lay-up"
-      onSubmit={form.handleSubmit((fields) => save(fields, opened.layUp))}
-      trouble={both ? null : trouble}
-      actions={
-        <>
-          <Button type="submit" look="main" busy={change.busy} busyWords="Saving …">
-            Save the change
-          </Button>
-          <Button
-            onClick={() => {
-              forget();
-              leave();
-            }}
-          >
-            Leave without saving
-          </Button>
-        </>
-      }
-    >
-      <PlanDays form={form} errors={trouble?.fields ?? {}} />
-      {both}
-    </Form>
+    <ChangeForm label="Change the planned lay-up" change={change} onLeave={leave}>
+      <PlanDays form={change.form} errors={change.errors} />
+    </ChangeForm>
   );
+}
+
+function read(fields: PlanFields) {
+  const found = readPlan(fields);
+  return 'layUp' in found ? { body: found.layUp } : found;
 }

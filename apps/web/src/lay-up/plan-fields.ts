@@ -1,5 +1,5 @@
 import type { PlannedLayUp } from '@quartermark/engine/log';
-import type { VersionLine } from '../items/item-lines.ts';
+import type { VersionLine } from '../forms/version-rows.ts';
 import type { Problems } from '../items/limit-fields.ts';
 import { planWords } from './plan-words.ts';
 

@@ -1,4 +1,6 @@
 import type { OilStory } from '@quartermark/engine';
+import drawn from '../chart/Chart.module.css';
+import { joinClasses } from '../components/index.ts';
 import styles from './Chart.module.css';
 import { ChartFoot } from './ChartFoot.tsx';
 import { END, FOOT, FRAME } from './chart-frame.ts';
@@ -15,10 +17,10 @@ export function LevelChart({ story, odometer, unit }: LevelChartProps) {
   const chart = levelChart(story, odometer, unit);
   if (chart === null) return null;
   return (
-    <figure className={styles.figure} aria-labelledby="oil-level">
+    <figure className={joinClasses(drawn.figure, styles.figure)} aria-labelledby="oil-level">
       <h2 id="oil-level">The level so far</h2>
       <svg
-        className={styles.chart}
+        className={joinClasses(drawn.chart, styles.chart)}
         viewBox={`0 0 ${FRAME.width} ${FRAME.height}`}
         aria-hidden="true"
         focusable="false"
@@ -28,13 +30,13 @@ export function LevelChart({ story, odometer, unit }: LevelChartProps) {
           className={styles.mark}
           d={`M${FRAME.left} ${chart.max}H${END}M${FRAME.left} ${chart.min}H${END}`}
         />
-        <text className={styles.beside} x={FRAME.left - 4} y={chart.max + 4}>
+        <text className={drawn.beside} x={FRAME.left - 4} y={chart.max + 4}>
           MAX
         </text>
-        <text className={styles.beside} x={FRAME.left - 4} y={chart.min + 4}>
+        <text className={drawn.beside} x={FRAME.left - 4} y={chart.min + 4}>
           MIN
         </text>
-        <path className={styles.likely} d={chart.likely} />
+        <path className={drawn.likely} d={chart.likely} />
         {chart.marks.map((mark) => (
           <Mark key={`${mark.entry} ${mark.what}`} {...mark} />
         ))}
@@ -43,7 +45,7 @@ export function LevelChart({ story, odometer, unit }: LevelChartProps) {
         ))}
         <ChartFoot along={chart.along} />
       </svg>
-      <figcaption className={styles.caption}>
+      <figcaption className={drawn.caption}>
         The line is the likely level, eight times in ten between the edges of the shaded band. A
         filled dot is a reading, a hollow one counts for less, a cross was read off procedure. A
         triangle at the foot is oil added, a dotted line an oil change, a line with a bar on top a
@@ -56,7 +58,7 @@ export function LevelChart({ story, odometer, unit }: LevelChartProps) {
 function Mark({ x, what }: LevelMark) {
   switch (what) {
     case 'added':
-      return <path className={styles.added} d={`M${x} ${FOOT - 7}l4 7h-8z`} />;
+      return <path className={drawn.filled} d={`M${x} ${FOOT - 7}l4 7h-8z`} />;
     case 'changed':
       return <path className={styles.changed} d={`M${x} ${FRAME.top}V${FOOT}`} />;
     case 'repair':
@@ -68,5 +70,8 @@ function Mark({ x, what }: LevelMark) {
 
 function Dot({ x, y, look }: LevelDot) {
   if (look === 'off') return <path className={styles.off} d={`M${x - 3} ${y - 3}l6 6m-6 0l6 -6`} />;
-  return <circle className={styles[look]} cx={x} cy={y} r={look === 'sound' ? 2.2 : 3} />;
+  const sound = look === 'sound';
+  return (
+    <circle className={sound ? drawn.filled : drawn.hollow} cx={x} cy={y} r={sound ? 2.2 : 3} />
+  );
 }

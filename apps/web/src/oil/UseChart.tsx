@@ -1,5 +1,8 @@
 import type { OilStory } from '@quartermark/engine';
 import { type OilFacts, perWords } from '@quartermark/engine/display';
+import drawn from '../chart/Chart.module.css';
+import { TicksBeside } from '../chart/TicksBeside.tsx';
+import { joinClasses } from '../components/index.ts';
 import styles from './Chart.module.css';
 import { ChartFoot } from './ChartFoot.tsx';
 import { FOOT, FRAME } from './chart-frame.ts';
@@ -17,27 +20,20 @@ export function UseChart({ story, odometer, facts }: UseChartProps) {
   if (chart === null) return null;
   const { road, hard, rise } = chart;
   return (
-    <figure className={styles.figure} aria-labelledby="oil-use">
+    <figure className={joinClasses(drawn.figure, styles.figure)} aria-labelledby="oil-use">
       <h2 id="oil-use">How much it uses</h2>
       <svg
-        className={styles.chart}
+        className={joinClasses(drawn.chart, styles.chart)}
         viewBox={`0 0 ${FRAME.width} ${FRAME.height}`}
         aria-hidden="true"
         focusable="false"
       >
-        {chart.yTicks.map(({ at, words }) => (
-          <g key={words}>
-            <path className={styles.axis} d={`M${FRAME.left - 4} ${at}h4`} />
-            <text className={styles.beside} x={FRAME.left - 7} y={at + 4}>
-              {words}
-            </text>
-          </g>
-        ))}
-        <text className={styles.start} x={2} y={10}>
+        <TicksBeside left={FRAME.left} ticks={chart.yTicks} />
+        <text className={drawn.start} x={2} y={10}>
           {perWords(facts)}
         </text>
         <path className={styles.band} d={road.band} />
-        <path className={styles.likely} d={road.likely} />
+        <path className={drawn.likely} d={road.likely} />
         {hard === null ? null : (
           <>
             <path className={styles.hardBand} d={hard.band} />
@@ -49,7 +45,7 @@ export function UseChart({ story, odometer, facts }: UseChartProps) {
         )}
         <ChartFoot along={chart.along} />
       </svg>
-      <figcaption className={styles.caption}>
+      <figcaption className={drawn.caption}>
         As it was known at each entry, with nothing that came later. Solid line and shaded band:
         road.{hard === null ? '' : ' Broken line and dotted edges: hard use.'} Eight times in ten
         the truth lies between the edges.

@@ -1,13 +1,11 @@
 import { formatNumber } from '@quartermark/engine/display';
 import { KM_PER_UNIT } from '@quartermark/engine/units';
-import { ticks } from '../gear/wear-chart.ts';
+import { round, type Tick, ticks } from '../chart/ticks.ts';
 
 /** Size of a drawing over distance; letters are drawn in its units, so that they stay readable on a phone. */
 export const FRAME = { width: 328, height: 190, left: 36, right: 8, top: 14, bottom: 34 } as const;
 export const FOOT = FRAME.height - FRAME.bottom;
 export const END = FRAME.width - FRAME.right;
-
-export type Tick = { at: number; words: string };
 
 /** The axis of distance, as the odometer counts where it was never changed, else since the log began. */
 export type Along = { x: (totalKm: number) => number; ticks: Tick[]; words: string };
@@ -44,10 +42,6 @@ export function between(from: number, to: number, most: number): number[] {
   const first = Math.ceil(from / step - 1e-9);
   const count = Math.max(0, Math.floor(to / step + 1e-9) - first + 1);
   return Array.from({ length: count }, (_, at) => Number(((first + at) * step).toPrecision(12)));
-}
-
-export function round(value: number): number {
-  return Math.round(value * 10) / 10;
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { OilComparedRow } from '@quartermark/api/client';
 import { formatNumber, type OilUnits, rateIn } from '@quartermark/engine/display';
-import { ticks } from '../gear/wear-chart.ts';
+import { type Tick, ticks } from '../chart/ticks.ts';
 
 /** A share of the width, 0 to 1; `cut`: it goes on beyond the scale. */
 export type Interval = { from: number; at: number; to: number; cut: boolean };
@@ -9,7 +9,7 @@ export type IntervalScale = {
   /** a rate's place, L/1,000 km */
   place: (lPer1000Km: number) => number;
   interval: (rate: { low: number; likely: number; high: number }) => Interval;
-  ticks: { at: number; words: string }[];
+  ticks: Tick[];
 };
 
 /** A band that is wider than this many times the likeliest rate would squeeze the others. */

@@ -1,4 +1,5 @@
 import type { OilStory, StoryEntry } from '@quartermark/engine';
+import { round } from '../chart/ticks.ts';
 import {
   type Along,
   along,
@@ -7,7 +8,6 @@ import {
   FRAME,
   linePath,
   odometerAhead,
-  round,
 } from './chart-frame.ts';
 
 export type LevelDot = {

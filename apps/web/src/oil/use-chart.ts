@@ -1,6 +1,6 @@
 import type { OilStory } from '@quartermark/engine';
 import { formatNumber, type OilUnits, rateIn } from '@quartermark/engine/display';
-import { ticks } from '../gear/wear-chart.ts';
+import { round, type Tick, ticks } from '../chart/ticks.ts';
 import {
   type Along,
   along,
@@ -9,8 +9,6 @@ import {
   FRAME,
   linePath,
   odometerAhead,
-  round,
-  type Tick,
 } from './chart-frame.ts';
 
 type Line = { band: string; likely: string; end: number };

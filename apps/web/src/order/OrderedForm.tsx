@@ -7,7 +7,7 @@ import { Controller, useForm, useWatch } from 'react-hook-form';
 import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useCommand } from '../client/use-command.ts';
-import { Button, DateField, Stepper, TextField } from '../components/index.ts';
+import { Button, DateField, Stepper } from '../components/index.ts';
 import { Fold } from '../forms/Fold.tsx';
 import { Form, FormPair } from '../forms/Form.tsx';
 import { useDraft } from '../forms/use-draft.ts';
@@ -15,6 +15,7 @@ import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import type { Owned } from '../items/owned.ts';
 import { useWritten } from '../items/use-written.ts';
 import { expectedDay, type NewOrderFields, newOrderFields, readNewOrder } from './order-fields.ts';
+import { WhatAndFrom } from './WhatAndFrom.tsx';
 
 type OrderedFormProps = { owned: Owned; itemId: string; leadDays: number };
 
@@ -88,22 +89,7 @@ function NewOrder({ owned, itemId, leadDays, orderId, onSaved }: NewOrderProps) 
         />
         <DateField label="Ordered on" error={errors['order.on']} {...form.register('on')} />
       </FormPair>
-      <FormPair>
-        <TextField
-          label="What"
-          optional
-          autoComplete="off"
-          error={errors['order.what']}
-          {...form.register('what')}
-        />
-        <TextField
-          label="From where"
-          optional
-          autoComplete="off"
-          error={errors['order.from']}
-          {...form.register('from')}
-        />
-      </FormPair>
+      <WhatAndFrom what={form.register('what')} from={form.register('from')} errors={errors} />
     </Form>
   );
 }

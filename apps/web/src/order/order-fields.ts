@@ -1,7 +1,7 @@
 import { addDays } from '@quartermark/engine/calendar';
 import { formatDay } from '@quartermark/engine/display';
 import type { OrderDraft, OrderInput } from '@quartermark/engine/log';
-import type { VersionLine } from '../items/item-lines.ts';
+import type { VersionLine } from '../forms/version-rows.ts';
 import type { Problems } from '../items/limit-fields.ts';
 
 /** What the form of a new order holds. */

@@ -19,8 +19,8 @@ import { Form } from '../forms/Form.tsx';
 import { TwoVersions } from '../forms/TwoVersions.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
+import { versionRows } from '../forms/version-rows.ts';
 import type { Problems } from '../items/limit-fields.ts';
-import { versionRows } from '../items/version-rows.ts';
 import { RequirementParts } from './RequirementParts.tsx';
 import {
   formErrors,

@@ -5,7 +5,7 @@ import {
   WEIGHT_WORDS,
 } from '@quartermark/engine/display';
 import { NEED_WEIGHTS, type Requirements, WEIGHED_NEEDS } from '@quartermark/engine/log';
-import type { VersionLine } from '../items/item-lines.ts';
+import type { VersionLine } from '../forms/version-rows.ts';
 import { ROLE_WORDS } from '../items/use-words.ts';
 
 /** The lowest that the oil may stand at the end, as one reads a stick. */

@@ -1,21 +1,15 @@
 'use client';
 
-import { SPEC_GROUPS, type SpecSheet, specSheet } from '@quartermark/engine/log';
+import type { Written } from '@quartermark/api/client';
+import { SPEC_GROUPS, specSheet } from '@quartermark/engine/log';
 import { useMutation, useQueryClient, useSuspenseQuery } from '@tanstack/react-query';
 import type { Route } from 'next';
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import { useForm } from 'react-hook-form';
 import { useAfterSave } from '../client/AfterSave.tsx';
-import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
-import { useCommand } from '../client/use-command.ts';
-import { Button } from '../components/index.ts';
-import { Form } from '../forms/Form.tsx';
-import { TwoVersions } from '../forms/TwoVersions.tsx';
-import { useDraft } from '../forms/use-draft.ts';
-import { useLocalTrouble } from '../forms/use-local-trouble.ts';
-import { versionRows } from '../items/version-rows.ts';
+import { ChangeForm } from '../forms/ChangeForm.tsx';
+import { useChange } from '../forms/use-change.tsx';
 import { SpecGroupRows } from './SpecGroupRows.tsx';
 import type { SpecWhere } from './SpecScreen.tsx';
 import { readSpec, type SpecFields, specFields } from './spec-fields.ts';
@@ -32,35 +26,18 @@ export function SpecForm(where: SpecWhere) {
   const { data } = useSuspenseQuery(trpc.spec.view.queryOptions(where));
   // what the form was opened with: it stays the same while the page is kept up to date
   const [opened] = useState(data);
-  const form = useForm<SpecFields>({ defaultValues: specFields(opened.sheet, opened.revision) });
-  const forget = useDraft(`spec:${carId}`, form);
-  const [asked, setAsked] = useState(false);
-  const wrong = useLocalTrouble(form, asked, readSpec);
   const { mutateAsync } = useMutation(trpc.spec.change.mutationOptions());
-  const change = useCommand(garageId, mutateAsync);
-  const conflict = change.trouble?.refusal?.conflict;
-  const newest = conflict ? specSheet.safeParse(conflict.body).data : undefined;
   const toSheet = () => router.push(`/g/${garageId}/car/${carId}/spec` as Route);
   const refresh = () => client.invalidateQueries({ queryKey: trpc.spec.pathKey() });
 
-  /** @param before what this change is put on top of, to go back to */
-  async function save(fields: SpecFields, before: SpecSheet) {
-    const read = readSpec(fields);
-    setAsked(true);
-    if ('problems' in read) return change.clear();
-    const { baseRevision } = fields;
-    const saved = await change.send({ carId, baseRevision, sheet: read.sheet });
-    if (!saved) return;
-    forget();
-    const commandId = newId();
-    const undoing = { garageId, commandId, carId, baseRevision: saved.revision, sheet: before };
+  async function after({ revision, version }: Written, undo: () => Promise<unknown>) {
     afterSave({
       carId: null,
       entryId: `spec:${carId}`,
-      revision: saved.revision,
-      version: saved.version,
+      revision,
+      version,
       undo: async () => {
-        await mutateAsync(undoing);
+        await undo();
         await refresh();
       },
     });
@@ -68,57 +45,33 @@ export function SpecForm(where: SpecWhere) {
     toSheet();
   }
 
-  const trouble = wrong ?? change.trouble;
-  const both =
-    conflict && newest ? (
-      <TwoVersions
-        rows={versionRows(mineLines(form.getValues()), specVersion(newest))}
-        conflict={conflict}
-        zone={view.garage.zone}
-        change={change}
-        onNewest={() => form.reset(specFields(newest, conflict.revision))}
-        onRest={() => form.setValue('baseRevision', conflict.revision)}
-        onSave={() => save(form.getValues(), newest)}
-      />
-    ) : null;
-
+  const change = useChange({
+    garage: view.garage,
+    draft: `spec:${carId}`,
+    opened: { body: opened.sheet, revision: opened.revision },
+    fieldsOf: specFields,
+    read,
+    schema: specSheet,
+    lines: specVersion,
+    send: (body, on) => mutateAsync({ ...on, carId, sheet: body }),
+    after,
+  });
   return (
-    <Form
-      label="Spec sheet"
-      onSubmit={form.handleSubmit((fields) => save(fields, opened.sheet))}
-      trouble={both ? null : trouble}
-      actions={
-        <>
-          <Button type="submit" look="main" busy={change.busy} busyWords="Saving …">
-            Save the sheet
-          </Button>
-          <Button
-            onClick={() => {
-              forget();
-              toSheet();
-            }}
-          >
-            Leave without saving
-          </Button>
-        </>
-      }
-    >
+    <ChangeForm label="Spec sheet" change={change} saveWords="Save the sheet" onLeave={toSheet}>
       {SPEC_GROUPS.map((group) => (
         <SpecGroupRows
           key={group}
-          form={form}
+          form={change.form}
           group={group}
-          errors={trouble?.fields ?? {}}
+          errors={change.errors}
           onMoved={change.clear}
         />
       ))}
-      {both}
-    </Form>
+    </ChangeForm>
   );
 }
 
-/** What stands in the form, in words; it was readable when it was sent. */
-function mineLines(fields: SpecFields) {
-  const read = readSpec(fields);
-  return 'sheet' in read ? specVersion(read.sheet) : [];
+function read(fields: SpecFields) {
+  const found = readSpec(fields);
+  return 'sheet' in found ? { body: found.sheet } : found;
 }

@@ -1,7 +1,7 @@
 import type { CarInput, SpecGroup, SpecSheet } from '@quartermark/engine/log';
 import { SPEC_GROUPS } from '@quartermark/engine/log';
 import { carLines } from '../car-form/car-lines.ts';
-import type { VersionLine } from '../items/item-lines.ts';
+import type { VersionLine } from '../forms/version-rows.ts';
 
 export const GROUP_NAME: Readonly<Record<SpecGroup, string>> = {
   fluids: 'Fluids and capacities',

@@ -1,28 +1,16 @@
+import type { DueListCounts } from '@quartermark/engine/display';
 import { sql } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { SNAPSHOT_SCHEMA } from '../snapshots/snapshot-schema.ts';
-
-export type DueCounts = {
-  /** lines of cars in use, by state; `noDate` has no forecast */
-  overdue: number;
-  dueSoon: number;
-  unknown: number;
-  fine: number;
-  noDate: number;
-  /** lines of cars that are not in use */
-  apart: number;
-  /** cars whose lines are not worked out yet, or of a form this version cannot read */
-  carsToCome: number;
-};
 
 /** What the whole list holds, of the garage or of one of its cars. */
 export async function dueCounts(
   tx: Tx,
   { garageId, carId }: { garageId: string; carId?: string | undefined },
-): Promise<DueCounts> {
+): Promise<DueListCounts> {
   const of = (column: string) =>
     carId === undefined ? sql`` : sql`and ${sql.raw(column)} = ${carId}::uuid`;
-  const [row] = await tx.execute<DueCounts>(sql`
+  const [row] = await tx.execute<DueListCounts>(sql`
     with readable as (
       select c.id, s.car_id is not null as known
       from car c
@@ -44,7 +32,7 @@ export async function dueCounts(
   return row ?? { ...NOTHING };
 }
 
-const NOTHING: DueCounts = {
+const NOTHING: DueListCounts = {
   overdue: 0,
   dueSoon: 0,
   unknown: 0,

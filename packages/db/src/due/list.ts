@@ -33,11 +33,14 @@ export type DueQuestion = {
 export type DueRow = DueLine & {
   carId: string;
   carName: string;
+  /** unit of its odometer */
   carUnit: 'km' | 'mi';
   status: CarStatus;
+  /** what has run out waits until before it wakes */
   laidUp: boolean;
-  /** the day the line speaks of */
+  /** the day the line speaks of; before today it is being recomputed */
   asOf: string;
+  /** the last day to order its parts; null without one, or while an order stands (`parts`) */
   orderBy: string | null;
 };
 

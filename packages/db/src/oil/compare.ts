@@ -11,7 +11,9 @@ import { lineOf } from './columns.ts';
 export type OilRow = {
   carId: string;
   name: string;
+  /** unit of its odometer */
   unit: 'km' | 'mi';
+  /** null: not worked out yet */
   status: CarStatus | null;
   asOf: string | null;
   /** its owner's limit on the road, L/1,000 km */

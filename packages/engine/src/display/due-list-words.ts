@@ -96,13 +96,17 @@ export function duePartsWords({ parts, leadDays, asOf, state }: DueListLine): st
   return words === null ? null : `${capital(words)}.`;
 }
 
+/** Lines of cars in use, by state, and what else a list of the whole garage holds. */
 export type DueListCounts = {
   overdue: number;
   dueSoon: number;
   unknown: number;
   fine: number;
+  /** without a forecast */
   noDate: number;
+  /** lines of cars that are not in use */
   apart: number;
+  /** cars whose lines are not worked out yet, or of a form this version cannot read */
   carsToCome: number;
 };
 

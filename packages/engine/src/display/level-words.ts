@@ -1,13 +1,7 @@
+import { atStop, nearestStop } from './stick-stops.ts';
+
 /** What was read on the stick: a fraction of the span (0 MIN, 1 MAX), or a mark without a number. */
 export type LevelRead = { fraction: number | null; mark: 'none' | 'over' | null };
-
-const STOPS = [
-  { at: 0, words: 'at MIN' },
-  { at: 0.25, words: 'a quarter' },
-  { at: 0.5, words: 'half' },
-  { at: 0.75, words: 'three quarters' },
-  { at: 1, words: 'at MAX' },
-] as const;
 
 /** So near to a stop, in spans, that it is that stop: less than an eye can tell on a stick. */
 const SAME = 0.02;
@@ -23,11 +17,9 @@ export function levelWords({ fraction, mark }: LevelRead): string {
   if (mark === 'over' || (fraction !== null && fraction > 1 + SAME)) return 'over MAX';
   if (fraction === null) return 'not on record';
   if (fraction < -SAME) return 'below MIN';
-  const nearest = STOPS.reduce((best, stop) =>
-    Math.abs(stop.at - fraction) < Math.abs(best.at - fraction) ? stop : best,
-  );
-  if (Math.abs(nearest.at - fraction) <= SAME) return nearest.words;
-  return `about ${nearest.words.replace(/^at /, '')}`;
+  const nearest = nearestStop(fraction);
+  if (Math.abs(nearest.at - fraction) <= SAME) return atStop(nearest);
+  return `about ${nearest.name}`;
 }
 
 /**

@@ -1,15 +1,7 @@
 import type { VolumeUnit } from '../log/units.ts';
 import type { CarOil } from '../oil/oil-answer.ts';
 import { formatRough } from './rough-number.ts';
-
-/** Stops of a stick, as a sentence names them. */
-const STOPS = [
-  { at: 0, name: 'MIN' },
-  { at: 0.25, name: 'a quarter' },
-  { at: 0.5, name: 'half' },
-  { at: 0.75, name: 'three quarters' },
-  { at: 1, name: 'MAX' },
-] as const;
+import { atStop, nearestStop } from './stick-stops.ts';
 
 /** So near to a stop, in spans, that it is that stop. */
 const SAME = 0.03;
@@ -17,12 +9,6 @@ const SAME = 0.03;
 const OUTSIDE = 0.06;
 /** Less than this, in litres, is at the mark. */
 const AT_THE_MARK_L = 0.05;
-
-function nearest(fraction: number): (typeof STOPS)[number] {
-  return STOPS.reduce((best, stop) =>
-    Math.abs(stop.at - fraction) < Math.abs(best.at - fraction) ? stop : best,
-  );
-}
 
 /**
  * A likely level: the nearest stop of the stick, and on which side of it.
@@ -33,10 +19,9 @@ function nearest(fraction: number): (typeof STOPS)[number] {
 export function likelyStop(fraction: number): string {
   if (fraction < -OUTSIDE) return 'below MIN';
   if (fraction > 1 + OUTSIDE) return 'over MAX';
-  const stop = nearest(fraction);
-  const mark = stop.at === 0 || stop.at === 1;
+  const stop = nearestStop(fraction);
   const inside = Math.min(1, Math.max(0, fraction));
-  if (Math.abs(stop.at - inside) <= SAME) return mark ? `at ${stop.name}` : stop.name;
+  if (Math.abs(stop.at - inside) <= SAME) return atStop(stop);
   return `a little ${inside < stop.at ? 'under' : 'over'} ${stop.name}`;
 }
 
@@ -44,7 +29,7 @@ export function likelyStop(fraction: number): string {
 function bandStop(fraction: number): string {
   if (fraction < -OUTSIDE * 2) return 'below MIN';
   if (fraction > 1 + OUTSIDE * 2) return 'over MAX';
-  return nearest(fraction).name;
+  return nearestStop(fraction).name;
 }
 
 const outside = (stop: string) => stop === 'below MIN' || stop === 'over MAX';

@@ -1,5 +1,5 @@
 import { OIL_ANSWERS } from '../log/oil-notice.ts';
-import type { DistanceUnit, VolumeUnit } from '../log/units.ts';
+import { type DistanceUnit, KM_PER_UNIT, type VolumeUnit } from '../log/units.ts';
 import type { CarOil } from '../oil/oil-answer.ts';
 import { dayAhead, weekdayAhead } from './due-words.ts';
 import { formatDistance, formatVolume } from './format-quantity.ts';
@@ -38,7 +38,7 @@ export function likelyLevelSentence(oil: CarOil, facts: OilFacts): string {
 
 /** What would make a level and a rate of what is on record. */
 export function tooFewSentence({ levelsRead }: CarOil, { unit, drySump }: OilFacts): string {
-  const apart = formatDistance(unit === 'mi' ? 200 * 1.609344 : APART_KM, unit);
+  const apart = formatDistance(unit === 'mi' ? 200 * KM_PER_UNIT.mi : APART_KM, unit);
   const how = drySump
     ? 'by the car’s own procedure, a dry sump mostly hot and idling,'
     : 'by the same procedure';
@@ -121,7 +121,7 @@ export function nextLookSentence({ nextLook, lowNow }: CarOil, facts: OilFacts):
 
 /** Rounded down to tens: a look too early is none too late. */
 function odometerWords(km: number, { unit }: OilFacts): string {
-  const per = unit === 'mi' ? 1.609344 : 1;
+  const per = KM_PER_UNIT[unit];
   return formatDistance(Math.floor(km / per / 10) * 10 * per, unit);
 }
 

@@ -20,29 +20,35 @@ export function runningChance({ chance, checkpoints }: ChanceByDay, ahead: numbe
   for (const checkpoint of checkpoints) {
     const upper = Math.max(lower, chance(checkpoint));
     if (checkpoint === ahead) return upper;
-    if (checkpoint > ahead) return within(chance, before, lower, checkpoint, upper, ahead);
+    if (checkpoint > ahead)
+      return halve(chance, [before, checkpoint], [lower, upper], (day) => day > ahead).least;
     before = checkpoint;
     lower = upper;
   }
   return lower;
 }
 
-function within(
+/**
+ * Halves the days between two checkpoints until the last one that is not past and the first one that is lie beside
+ * each other.
+ *
+ * @param chances at the two days; what lies between them is held between these
+ * @returns the chance of the last day that is not past, and the first one that is
+ */
+function halve(
   chance: (ahead: number) => number,
-  from: number,
-  lower: number,
-  until: number,
-  upper: number,
-  ahead: number,
-): number {
-  let [low, high, least, most] = [from, until, lower, upper];
+  [from, until]: [number, number],
+  chances: [number, number],
+  isPast: (day: number, chance: number) => boolean,
+): { least: number; first: number } {
+  let [low, high, least, most] = [from, until, ...chances];
   while (high - low > 1) {
     const middle = (low + high) >> 1;
     const value = Math.min(most, Math.max(least, chance(middle)));
-    if (middle <= ahead) [low, least] = [middle, value];
-    else [high, most] = [middle, value];
+    if (isPast(middle, value)) [high, most] = [middle, value];
+    else [low, least] = [middle, value];
   }
-  return least;
+  return { least, first: high };
 }
 
 /** First days ahead on which the running maximum reaches `p`; null beyond the last checkpoint. */
@@ -52,27 +58,10 @@ export function firstDayWith({ chance, checkpoints }: ChanceByDay, p: number): n
   if (lower >= p) return 0;
   for (const checkpoint of checkpoints) {
     const upper = Math.max(lower, chance(checkpoint));
-    if (upper >= p) return bisect(chance, before, lower, checkpoint, upper, p);
+    if (upper >= p)
+      return halve(chance, [before, checkpoint], [lower, upper], (_, value) => value >= p).first;
     before = checkpoint;
     lower = upper;
   }
   return null;
-}
-
-function bisect(
-  chance: (ahead: number) => number,
-  from: number,
-  lower: number,
-  until: number,
-  upper: number,
-  p: number,
-): number {
-  let [low, high, least, most] = [from, until, lower, upper];
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    const value = Math.min(most, Math.max(least, chance(middle)));
-    if (value >= p) [high, most] = [middle, value];
-    else [low, least] = [middle, value];
-  }
-  return high;
 }

@@ -1,3 +1,4 @@
+export { normalQuantile, studentQuantile } from '../probability/quantiles.ts';
 export { analyseGear, type HistoryOf, historiesAt } from './analyse-gear.ts';
 export { BEDDING_NOTICE } from './bedding.ts';
 export { ageDays, type DateCode, madeFrom, readDateCode } from './date-code.ts';
@@ -5,7 +6,6 @@ export { fitProblem } from './fit-problem.ts';
 export { fitWindows } from './fit-windows.ts';
 export * from './result.ts';
 export { mannKendall } from './wear-rate/mann-kendall.ts';
-export { normalQuantile, studentQuantile } from './wear-rate/normal.ts';
 export * from './wear-rate/result.ts';
 export { theilSen } from './wear-rate/theil-sen.ts';
 export { valueAfter } from './wear-rate/use-left.ts';

@@ -1,15 +1,15 @@
 import type { UseClass } from '../log/item.ts';
 import type { UseEntry } from './case.ts';
 
-const KM_PER_CIRCUIT_HOUR = 110;
+export const KM_PER_CIRCUIT_HOUR = 110;
 /** One run down a drag strip and back; a file without passes has as many as launches. */
-const KM_PER_PASS = 0.8;
-const KM_PER_SESSION: Partial<Record<UseClass, number>> = {
+export const KM_PER_PASS = 0.8;
+export const KM_PER_SESSION = {
   circuit: 40,
   autocross: 5,
   strip: 2,
   touring: 250,
-};
+} as const satisfies Partial<Record<UseClass, number>>;
 const HOURS_PER_SESSION: Partial<Record<UseClass, number>> = {
   circuit: 0.4,
   autocross: 0.1,
@@ -60,8 +60,7 @@ export function deriveAmounts(given: GivenAmounts): Amounts {
 
 function derivedKm({ useClass, hours, sessions, launches, passes }: GivenAmounts): number {
   if (hours !== null && useClass === 'circuit') return hours * KM_PER_CIRCUIT_HOUR;
-  const perSession = KM_PER_SESSION[useClass];
-  if (sessions !== null && perSession !== undefined) return sessions * perSession;
+  if (sessions !== null && useClass !== 'road') return sessions * KM_PER_SESSION[useClass];
   return (passes ?? launches ?? 0) * KM_PER_PASS;
 }
 

@@ -11,8 +11,11 @@ import {
   depth,
   distance,
   hourReading,
+  isPourable,
   odometerReading,
   oilVolume,
+  POURED_MAX_L,
+  POURED_MIN_L,
   pressure,
   readNumber,
   temperature,
@@ -20,23 +23,7 @@ import {
   volume,
   volumeL,
 } from './quantity.ts';
-
-/** The level on a stick: as people read it. A fraction of the span is 0 at MIN and 1 at MAX. */
-export const stickLevel = z.discriminatedUnion('how', [
-  z.strictObject({ how: z.literal('none') }),
-  z.strictObject({
-    how: z.literal('fraction'),
-    fraction: z
-      .number()
-      .min(-0.5, 'level: below -0.5 is no level on a stick; use "none on the stick"')
-      .max(1.6, 'level: above 1.6 is no level on a stick; use "over MAX"'),
-    /** distance between the marks the eye can tell, in spans (zones 0.25) */
-    step: z.number().positive().max(1).optional(),
-  }),
-  /** litres from MAX, up positive */
-  z.strictObject({ how: z.literal('fromMax'), litres: z.number().min(-20).max(5) }),
-  z.strictObject({ how: z.literal('over') }),
-]);
+import { stickLevel } from './stick.ts';
 
 export const readingCondition = z.strictObject({
   state: z.enum(['hotIdle', 'hotStopped', 'cold']),
@@ -78,16 +65,15 @@ const oilCheck = z.strictObject({
   condition: readingCondition.optional(),
 });
 
-/** What can be poured in at one stop; outside it the number or its unit was mistyped. */
 const pouredVolume = oilVolume.superRefine((typed, ctx) => {
   // said already, by the quantity itself
   if ('problem' in readNumber(typed.text, false)) return;
   const litres = volumeL(typed);
-  if (litres < 0.01 || litres > 15)
+  if (!isPourable(litres))
     ctx.addIssue({
       code: 'custom',
       path: ['text'],
-      message: `oil added: ${typed.text} ${typed.unit} is outside 0.01 to 15 litres; check the number and its unit`,
+      message: `oil added: ${typed.text} ${typed.unit} is outside ${POURED_MIN_L} to ${POURED_MAX_L} litres; check the number and its unit`,
     });
 });
 

@@ -17,3 +17,4 @@ export * from './quantity.ts';
 export * from './requirements.ts';
 export * from './sort-entries.ts';
 export * from './spec.ts';
+export * from './stick.ts';

@@ -147,3 +147,12 @@ export function depthMm(typed: Depth): number {
 export function temperatureC(typed: Temperature): number {
   return celsius(typedValue(typed, false), typed.unit);
 }
+
+/** What can be poured into an engine at one stop, litres; outside it the number or its unit was mistyped. */
+export const POURED_MIN_L = 0.01;
+export const POURED_MAX_L = 15;
+
+/** True of litres that can be poured in at one stop; false of what is no number. */
+export function isPourable(litres: number): boolean {
+  return litres >= POURED_MIN_L && litres <= POURED_MAX_L;
+}

@@ -1,6 +1,6 @@
+import { normalCdf } from '../probability/normal.ts';
 import { type Bank, hypothesesOf } from './bank.ts';
 import { CIRCUIT, type Hypothesis, LEVEL, ROAD, SIZE, STEP, STRIP } from './hypothesis.ts';
-import { normalCdf } from './normal.ts';
 
 /** Quantiles of a mixture, with its mean. Litres for the level, L/1,000 km or L a run for rates. */
 export type Quantiles = { p05: number; p10: number; p50: number; p90: number; p95: number };

@@ -1,8 +1,8 @@
+import { normalCdf } from '../probability/normal.ts';
 import { rateOf } from './answers.ts';
 import { type Bank, hypothesesOf } from './bank.ts';
 import { CONSUMPTION_SCALE_L } from './drive.ts';
 import { LEVEL, SIZE } from './hypothesis.ts';
-import { normalCdf } from './normal.ts';
 
 /** Nodes and weights of the 15-point Gauss-Hermite rule, for the standard normal density. */
 const NODES = gaussHermite(15);

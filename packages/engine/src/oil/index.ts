@@ -1,3 +1,4 @@
+export { normalCdf } from '../probability/normal.ts';
 export { likeliestStep } from './bank.ts';
 export { resumeLedger } from './checkpoints.ts';
 export { gaussHermite } from './distance-to-min.ts';
@@ -18,7 +19,6 @@ export {
   USUAL_PRIORS,
 } from './hypothesis.ts';
 export { type AroundABottle, type LearntSpan, learnSpan } from './learn-span.ts';
-export { normalCdf } from './normal.ts';
 export {
   answerOil,
   type CarOil,

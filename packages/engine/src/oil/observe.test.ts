@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { logNormalDensity } from '../probability/normal.ts';
 import {
   emptyHypothesis,
   type Hypothesis,
@@ -7,7 +8,6 @@ import {
   startAt,
   USUAL_PRIORS,
 } from './hypothesis.ts';
-import { logNormalDensity } from './normal.ts';
 import { add, type LevelTag, type Observed, observe, reset } from './observe.ts';
 
 const SPAN_L = 1;

@@ -1,6 +1,6 @@
+import { logNormalDensity } from '../probability/normal.ts';
 import { update } from './filter.ts';
 import { type Hypothesis, LEVEL, SIZE } from './hypothesis.ts';
-import { logNormalDensity } from './normal.ts';
 
 /** Where a level comes from: read by procedure, read otherwise, filled to MAX, or only inferred. */
 export type LevelTag = 'read' | 'off' | 'full' | 'weak';

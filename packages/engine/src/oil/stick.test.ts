@@ -66,3 +66,29 @@ describe('judgeStick()', () => {
     expect(judgeStick(car, condition)).toEqual(off);
   });
 });
+
+const plain: StickCar = {
+  spanL: 1,
+  capacityL: 6.5,
+  drySump: false,
+  procedure: { state: 'hotStopped' },
+};
+
+it('judgeStick() takes a reading for granted where nothing says otherwise', () => {
+  expect(judgeStick({ ...plain, procedure: null }, { state: 'cold' }).is).toBe('on');
+  expect(judgeStick(plain, null).is).toBe('on');
+  expect(judgeStick(plain, { state: 'hotStopped' }).is).toBe('on');
+});
+
+it('judgeStick() holds an engine for cold more than 60 minutes after it stopped', () => {
+  const other = { ...plain, procedure: { state: 'cold' as const } };
+  expect(judgeStick(other, { state: 'hotStopped', minutesAfterStop: 61 }).is).toBe('on');
+  expect(judgeStick(other, { state: 'hotStopped', minutesAfterStop: 60 }).is).toBe('corrected');
+});
+
+it('judgeStick() cannot compare across a running engine, a dry sump or an unknown capacity', () => {
+  expect(judgeStick(plain, { state: 'cold' }).is).toBe('corrected');
+  expect(judgeStick(plain, { state: 'hotIdle' }).is).toBe('off');
+  expect(judgeStick({ ...plain, drySump: true }, { state: 'cold' }).is).toBe('off');
+  expect(judgeStick({ ...plain, capacityL: null }, { state: 'cold' }).is).toBe('off');
+});

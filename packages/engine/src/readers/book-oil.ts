@@ -7,6 +7,7 @@ import type { Book } from '../log/book.ts';
 import type { Entry, StickLevel } from '../log/entry.ts';
 import { volumeL } from '../log/quantity.ts';
 import { minuteOfDay, sortEntries } from '../log/sort-entries.ts';
+import { isOnStick } from '../log/stick.ts';
 import { markOf } from '../matters/mark-of.ts';
 import {
   answerOil,
@@ -27,8 +28,6 @@ import { oilLooks } from './oil-looks.ts';
 
 /** Where the span is not known. The commonest of passenger cars, common practice, no source. */
 const ASSUMED_SPAN_L = 1;
-const LEVEL_MIN = -0.5;
-const LEVEL_MAX = 1.6;
 /** "Over MAX" without a number. */
 const OVER_LEVEL = 1.25;
 
@@ -212,7 +211,7 @@ function rawLevel(read: StickLevel, spanL: number): RawLevel | null {
       return read.fraction;
     case 'fromMax': {
       const fraction = 1 + read.litres / spanL;
-      return fraction < LEVEL_MIN || fraction > LEVEL_MAX ? null : fraction;
+      return isOnStick(fraction) ? fraction : null;
     }
   }
 }

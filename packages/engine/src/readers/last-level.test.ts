@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { book } from '../log/book.ts';
 import { lastLevel } from './last-level.ts';
-import { judgeReading } from './stick-procedure.ts';
 
 const zone = 'Europe/Lisbon';
 
@@ -106,25 +105,4 @@ test('lastLevel() says when a dry sump was read cold', () => {
   const cold = check(half, { condition: { state: 'cold' } });
   expect(levelOf([cold], { sump: 'dry' }).lastLevel?.offProcedure).toBe(true);
   expect(levelOf([cold]).lastLevel?.offProcedure).toBe(false);
-});
-
-const wet = { drySump: false, procedure: { state: 'hotStopped' as const }, capacityL: 6.5 };
-
-test('judgeReading() takes a reading for granted where nothing says otherwise', () => {
-  expect(judgeReading({ ...wet, procedure: null }, { state: 'cold' })).toBe('on');
-  expect(judgeReading(wet, undefined)).toBe('on');
-  expect(judgeReading(wet, { state: 'hotStopped' })).toBe('on');
-});
-
-test('judgeReading() holds an engine for cold more than 60 minutes after it stopped', () => {
-  const cold = { ...wet, procedure: { state: 'cold' as const } };
-  expect(judgeReading(cold, { state: 'hotStopped', minutesAfterStop: 61 })).toBe('on');
-  expect(judgeReading(cold, { state: 'hotStopped', minutesAfterStop: 60 })).toBe('corrected');
-});
-
-test('judgeReading() cannot compare across a running engine, a dry sump or an unknown capacity', () => {
-  expect(judgeReading(wet, { state: 'cold' })).toBe('corrected');
-  expect(judgeReading(wet, { state: 'hotIdle' })).toBe('off');
-  expect(judgeReading({ ...wet, drySump: true }, { state: 'cold' })).toBe('off');
-  expect(judgeReading({ ...wet, capacityL: null }, { state: 'cold' })).toBe('off');
 });

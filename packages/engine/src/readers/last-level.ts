@@ -1,14 +1,13 @@
-import type { Book, CarProfile } from '../log/book.ts';
+import type { Book } from '../log/book.ts';
 import type { Entry, ReadingCondition, StickLevel } from '../log/entry.ts';
 import { volumeL } from '../log/quantity.ts';
 import { sortEntries } from '../log/sort-entries.ts';
+import { isOnStick } from '../log/stick.ts';
+import { judgeStick } from '../oil/index.ts';
 import type { Flag, LastLevel } from '../wear/result.ts';
-import { judgeReading } from './stick-procedure.ts';
+import { stickCarOf } from './book-oil.ts';
 
 type Level = Pick<LastLevel, 'fraction' | 'mark'>;
-/** Beyond these a number is no level of a stick, in spans from MIN. */
-const FRACTION_MIN = -0.5;
-const FRACTION_MAX = 1.6;
 
 /** A level as a fraction of the span; null where litres cannot be placed on it. */
 function levelOf(read: StickLevel, spanL: number | undefined): Level | null {
@@ -21,7 +20,7 @@ function levelOf(read: StickLevel, spanL: number | undefined): Level | null {
     case 'fromMax': {
       if (spanL === undefined) return null;
       const fraction = 1 + read.litres / spanL;
-      return fraction < FRACTION_MIN || fraction > FRACTION_MAX ? null : { fraction, mark: null };
+      return isOnStick(fraction) ? { fraction, mark: null } : null;
     }
   }
 }
@@ -47,14 +46,6 @@ function stepsOf(entry: Entry): Step[] {
   if (entry.kind === 'oilChange')
     return [{ do: 'change' }, ...read(entry.levelAfter, entry.condition)];
   return [];
-}
-
-function stickOf(profile: CarProfile) {
-  return {
-    drySump: profile.sump === 'dry',
-    procedure: profile.dipstick ?? null,
-    capacityL: profile.oilCapacityL ?? null,
-  };
 }
 
 function unusable(entry: Entry, level: StickLevel): Flag {
@@ -92,11 +83,13 @@ export function lastLevel(book: Book): { lastLevel: LastLevel | null; flags: Fla
     return { lastLevel: null, flags };
   const since = taken.slice(at + 1).map(({ step }) => step);
   const litres = since.map((step) => (step.do === 'add' ? step.litres : 0));
+  const { is } = judgeStick(stickCarOf(book), found.step.condition ?? null);
   const last = {
     entry: found.entry.id,
     on: found.entry.on,
     ...found.level,
-    offProcedure: judgeReading(stickOf(book.car.profile), found.step.condition) !== 'on',
+    // a little early after the stop is by the procedure, only less sure
+    offProcedure: is === 'off' || is === 'corrected',
     addedSinceL: litres.reduce((sum, one) => sum + one, 0),
     changedSince: since.some((step) => step.do === 'change'),
   };

@@ -1,3 +1,5 @@
+import { POURED_MAX_L, POURED_MIN_L } from '../log/quantity.ts';
+import { isOnStick } from '../log/stick.ts';
 import { isDate, isLoose, type Loose, shortly } from './odd-values.ts';
 
 /** A level as `oil/1` writes it: a fraction of the span, or nothing on the stick. */
@@ -26,10 +28,6 @@ export type OilEntry = {
   raw: Loose;
 };
 
-const LEVEL_MIN = -0.5;
-const LEVEL_MAX = 1.6;
-const VOLUME_MIN_L = 0.01;
-const VOLUME_MAX_L = 15;
 const STATES = ['hotIdle', 'hotStopped', 'cold'] as const;
 
 function isRef(value: unknown): value is string | number {
@@ -38,7 +36,7 @@ function isRef(value: unknown): value is string | number {
 
 export function isOilLevel(value: unknown): value is OilLevel {
   if (value === 'none') return true;
-  return typeof value === 'number' && value >= LEVEL_MIN && value <= LEVEL_MAX;
+  return typeof value === 'number' && isOnStick(value);
 }
 
 /** Date and minute of "2023-04-01" or "2023-04-01T07:30"; null where it is neither. */
@@ -79,7 +77,7 @@ type Levels = { levels: OilLevel[]; notes: string[] };
 function badVolume(raw: Loose): boolean {
   const { volumeL } = raw;
   if (raw.kind !== 'topUp' || volumeL === undefined || volumeL === null) return false;
-  return optional(volumeL, VOLUME_MIN_L, VOLUME_MAX_L) === undefined;
+  return optional(volumeL, POURED_MIN_L, POURED_MAX_L) === undefined;
 }
 
 function readLevels(raw: Loose, kind: string, date: string): Levels {

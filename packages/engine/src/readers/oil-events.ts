@@ -1,13 +1,12 @@
+import { KM_PER_CIRCUIT_HOUR, KM_PER_PASS, KM_PER_SESSION } from '../history/derive-amounts.ts';
+import { isPourable } from '../log/quantity.ts';
 import type { OilEvent, OilHappening } from '../oil/to-operations.ts';
 import { type Loose, shortly } from './odd-values.ts';
 import { isOilLevel, type OilEntry } from './oil-entry.ts';
 import { type OnTheWay, oilTotals } from './oil-totals.ts';
 
-const KM_PER_HOUR = 110;
-const KM_PER_SESSION: Record<string, number> = { circuit: 40, autocross: 5, strip: 2 };
-const KM_PER_RUN = 0.8;
-const VOLUME_MIN_L = 0.01;
-const VOLUME_MAX_L = 15;
+/** In which classes a session stands for a distance; a touring day has one of its own. */
+const BY_SESSION = ['circuit', 'autocross', 'strip'] as const;
 
 /** Beyond these a figure is a slip of the pen: as far as any odometer goes, and so often. */
 const MOST = { distanceKm: 10_000_000, hours: 100_000, sessions: 100_000, runs: 100_000 };
@@ -41,16 +40,16 @@ function amountNotes({ raw, date }: OilEntry): string[] {
 function readUse(raw: Loose): Use {
   const useClass = typeof raw.useClass === 'string' ? raw.useClass : 'road';
   const [km, hours, sessions, runs] = AMOUNTS.map((name) => amount(raw[name], MOST[name]));
-  const perSession = KM_PER_SESSION[useClass];
+  const bySession = BY_SESSION.find((one) => one === useClass);
   const derived =
     km ??
     (useClass === 'circuit' && hours !== null && hours !== undefined
-      ? hours * KM_PER_HOUR
+      ? hours * KM_PER_CIRCUIT_HOUR
       : null) ??
-    (sessions !== null && sessions !== undefined && perSession !== undefined
-      ? sessions * perSession
+    (sessions !== null && sessions !== undefined && bySession !== undefined
+      ? sessions * KM_PER_SESSION[bySession]
       : null) ??
-    (useClass === 'strip' && runs !== null && runs !== undefined ? runs * KM_PER_RUN : null);
+    (useClass === 'strip' && runs !== null && runs !== undefined ? runs * KM_PER_PASS : null);
   return { useClass, km: derived, runs: useClass === 'strip' ? (runs ?? 0) : 0 };
 }
 
@@ -74,7 +73,7 @@ function happeningOf({ kind, raw }: OilEntry): OilHappening | null {
     }
     case 'topUp': {
       const volume = raw.volumeL ?? null;
-      const usable = typeof volume === 'number' && volume >= VOLUME_MIN_L && volume <= VOLUME_MAX_L;
+      const usable = typeof volume === 'number' && isPourable(volume);
       if (volume !== null && !usable) return null;
       return {
         is: 'topUp',

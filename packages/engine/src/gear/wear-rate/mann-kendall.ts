@@ -1,4 +1,4 @@
-import { normalBelow } from './normal.ts';
+import { normalCdf } from '../../probability/normal.ts';
 
 /** One measurement: use of the part up to then, and what was measured. */
 export type Point = { use: number; value: number };
@@ -30,7 +30,7 @@ export function mannKendall(points: readonly Point[]): Trend {
   });
   const variance = kendallVariance(points);
   const z = variance > 0 ? (s - Math.sign(s)) / Math.sqrt(variance) : 0;
-  return { s, variance, z, pOneSided: normalBelow(-Math.abs(z)) };
+  return { s, variance, z, pOneSided: normalCdf(-Math.abs(z)) };
 }
 
 /**

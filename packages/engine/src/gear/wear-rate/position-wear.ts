@@ -1,6 +1,6 @@
+import { studentQuantile } from '../../probability/quantiles.ts';
 import { roundAmount } from '../../wear/round-amount.ts';
 import { mannKendall } from './mann-kendall.ts';
-import { studentQuantile } from './normal.ts';
 import { NEW_SD_FACTOR } from './repeatability.ts';
 import type {
   PositionWear,

@@ -1,5 +1,5 @@
+import { normalQuantile } from '../../probability/quantiles.ts';
 import { kendallVariance, type Point } from './mann-kendall.ts';
-import { normalQuantile } from './normal.ts';
 
 export type SenSlope = {
   /** change of the value per unit of use; below 0 it wears */

@@ -1,4 +1,4 @@
-import { studentQuantile } from '../../gear/wear-rate/normal.ts';
+import { studentQuantile } from '../../probability/quantiles.ts';
 
 /** What was filled up between two full tanks, and driven between them. */
 export type Stretch = { roadKm: number; hardKm: number; litres: number };

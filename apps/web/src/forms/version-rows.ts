@@ -1,5 +1,7 @@
-import type { VersionRow } from '../forms/BothVersions.tsx';
-import type { VersionLine } from './item-lines.ts';
+import type { VersionRow } from './BothVersions.tsx';
+
+/** One thing that can be said of a thing in one version, to be set beside another version. */
+export type VersionLine = { label: string; words: string };
 
 /** Sets two versions beside each other, line by line; both speak of the same lines. */
 export function versionRows(

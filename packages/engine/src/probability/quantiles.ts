@@ -1,26 +1,4 @@
-/**
- * Probability that a standard normal value lies below z.
- *
- * Formula: erfc(-z / sqrt 2) / 2, with erfc by a Chebyshev fit whose relative error is below 1.2e-7.
- * z: any number, unit 1. Errors: none.
- * Source of the fit: W. H. Press et al., Numerical Recipes, section 6.2.
- * @example normalBelow(0) // 0.5
- */
-export function normalBelow(z: number): number {
-  return erfc(-z / Math.SQRT2) / 2;
-}
-
-const FIT = [
-  -1.26551223, 1.00002368, 0.37409196, 0.09678418, -0.18628806, 0.27886807, -1.13520398, 1.48851587,
-  -0.82215223, 0.17087277,
-];
-
-function erfc(x: number): number {
-  const t = 1 / (1 + Math.abs(x) / 2);
-  const fitted = FIT.reduceRight((sum, term) => sum * t + term, 0);
-  const value = t * Math.exp(-x * x + fitted);
-  return x >= 0 ? value : 2 - value;
-}
+import { normalCdf } from './normal.ts';
 
 /**
  * The value below which a standard normal lies with probability p, found by halving.
@@ -36,7 +14,7 @@ export function normalQuantile(p: number): number {
   let high = 9;
   for (let step = 0; step < 60; step += 1) {
     const middle = (low + high) / 2;
-    if (normalBelow(middle) < p) low = middle;
+    if (normalCdf(middle) < p) low = middle;
     else high = middle;
   }
   return (low + high) / 2;
