@@ -49,7 +49,7 @@ import { peopleNames, peopleNamesInput } from './people/names.ts';
 import { addPlannedLayUp, addPlannedLayUpInput } from './planned-lay-up/add.ts';
 import { changePlannedLayUp, changePlannedLayUpInput } from './planned-lay-up/change.ts';
 import { removePlannedLayUp, removePlannedLayUpInput } from './planned-lay-up/remove.ts';
-import { pocketSheet } from './pocket/sheet.ts';
+import { pocketSheet, pocketSheetInput } from './pocket/sheet.ts';
 import { changeRequirements, changeRequirementsInput } from './requirements/change.ts';
 import { requirementsList, requirementsListInput } from './requirements/list.ts';
 import { listSaidOfCars, saidListInput } from './said/list.ts';
@@ -221,7 +221,9 @@ export const appRouter = router({
       .query(({ ctx, input }) => peopleNames(ctx.world, ctx.asker, input)),
   }),
   pocket: router({
-    sheet: procedure.query(({ ctx }) => pocketSheet(ctx.world, ctx.asker)),
+    sheet: procedure
+      .input(asked(pocketSheetInput))
+      .query(({ ctx, input }) => pocketSheet(ctx.world, ctx.asker, input)),
   }),
   said: router({
     list: procedure

@@ -59,12 +59,18 @@ export function PocketScreen() {
     if (label !== null) rememberCar(label);
   }, [label]);
   const chosen = kept && asked ? chosenCar(kept.sheet, picked ?? label, rememberedCar()) : null;
+  function pick(carId: string) {
+    setPicked(carId);
+    const here = chosen?.garage.cars.some(({ view }) => view.carId === carId) ?? false;
+    // another garage's events may not have come along
+    if (!here) void sheet.refresh();
+  }
   return (
     <main id="content" tabIndex={-1} className={styles.page}>
       <div className={styles.notPrinted}>
         <PocketWords sheet={sheet} wanted={asked?.wanted ?? null} empty={chosen === null} />
       </div>
-      <Inside kept={kept} chosen={chosen} onCar={setPicked} refresh={sheet.refresh} />
+      <Inside kept={kept} chosen={chosen} onCar={pick} refresh={sheet.refresh} />
     </main>
   );
 }

@@ -1,6 +1,7 @@
 import { carsLastRecorded, listMyGarages, type Tx } from '@quartermark/db';
 import { addDays } from '@quartermark/engine/calendar';
 import type { CarReadiness } from '@quartermark/engine/readiness';
+import { z } from 'zod';
 import { lastValuesOf } from '../car/last-values.ts';
 import { carViewOf } from '../car/view.ts';
 import { inGarage } from '../command/in-garage.ts';
@@ -14,23 +15,42 @@ import type { Asker, World } from '../world.ts';
 /** More cars than a person records for from a pocket. */
 const CARS_MAX = 60;
 
+const CAR_ID_MAX = 100;
+
 /** Events that somebody packs for now. */
 const DAYS_MAX = 4;
 const AHEAD_DAYS = 14;
+/** A garage has its pages of events worked out anew each time a phone asks. */
+const GARAGES_MAX = 3;
+
+/** A page kept by a phone may be older than what is asked here, and what it remembers may be no id at all. */
+export const pocketSheetInput = z
+  .strictObject({ carId: z.string().max(CAR_ID_MAX).nullable() })
+  .default({ carId: null });
+
+type SheetInput = z.output<typeof pocketSheetInput>;
+type SheetOfGarage = PocketSheet['garages'][number];
 
 /**
- * Everything a phone needs to record without signal, of all garages of the asker, each as of one
- * moment.
+ * Everything a phone needs to record without signal, of all garages of the asker, each as of one moment. Pages of
+ * events go along for the garage of the car that is looked at, and for those whose events come first.
+ *
+ * @param carId the car that is looked at on the phone; null: none was ever chosen
  */
-export async function pocketSheet(world: World, asker: Asker): Promise<PocketSheet> {
-  const garages: PocketSheet['garages'] = [];
+export async function pocketSheet(
+  world: World,
+  asker: Asker,
+  { carId }: SheetInput,
+): Promise<PocketSheet> {
+  const read = <T>(garageId: string, reader: (tx: Tx) => Promise<T>) =>
+    inGarage(world, asker, garageId, reader, { isolation: 'repeatable read', readOnly: true });
+  const garages: SheetOfGarage[] = [];
   for (const garageId of await garageIds(world, asker)) {
-    const sheet = await inGarage(world, asker, garageId, (tx) => sheetOf(world, tx, garageId), {
-      isolation: 'repeatable read',
-      readOnly: true,
-    });
+    const sheet = await read(garageId, (tx) => sheetOf(world, tx, garageId));
     if (sheet) garages.push(sheet);
   }
+  for (const sheet of packingNow(garages, carId))
+    sheet.days = await read(sheet.garage.id, (tx) => daysOf(world, tx, sheet.garage.id));
   return { at: world.clock.now().toISOString(), garages };
 }
 
@@ -38,11 +58,23 @@ async function garageIds(world: World, asker: Asker): Promise<string[]> {
   return (await listMyGarages(world.db, asker.userId)).map(({ id }) => id);
 }
 
-async function sheetOf(
-  world: World,
-  tx: Tx,
-  garageId: string,
-): Promise<PocketSheet['garages'][number] | null> {
+/** The garages somebody packs for now: working out an event takes a look into the whole book of each of its cars. */
+function packingNow(garages: readonly SheetOfGarage[], carId: string | null): SheetOfGarage[] {
+  const first = (sheet: SheetOfGarage) => daysAhead(sheet.events, sheet.garage.today)[0];
+  const has = ({ cars }: SheetOfGarage) => cars.some(({ view }) => view.carId === carId);
+  const looked = garages.find(has) ?? garages.find(({ cars }) => cars.length > 0);
+  return garages
+    .flatMap((sheet) => {
+      const start = first(sheet)?.event.start;
+      // what is looked at comes before any day
+      return start === undefined ? [] : [{ sheet, order: sheet === looked ? '' : start }];
+    })
+    .toSorted((a, b) => (a.order < b.order ? -1 : a.order > b.order ? 1 : 0))
+    .slice(0, GARAGES_MAX)
+    .map(({ sheet }) => sheet);
+}
+
+async function sheetOf(world: World, tx: Tx, garageId: string): Promise<SheetOfGarage | null> {
   const room = await openRoom(world, tx, garageId);
   if (!room) return null;
   const { garage } = room;
@@ -59,10 +91,16 @@ async function sheetOf(
     }),
   );
   const events = room.events.filter(({ event }) => lastDay(event) >= garage.today);
+  return { garage, cars: cars.flat(), gear, events, days: [] };
+}
+
+async function daysOf(world: World, tx: Tx, garageId: string): Promise<EventPage[]> {
+  const room = await openRoom(world, tx, garageId);
   const days: EventPage[] = [];
-  for (const view of daysAhead(events, garage.today))
+  if (!room) return days;
+  for (const view of daysAhead(room.events, room.garage.today))
     days.push(bare(await eventPageOf(room, view)));
-  return { garage, cars: cars.flat(), gear, events, days };
+  return days;
 }
 
 /**
@@ -88,7 +126,8 @@ const lastDay = ({ start, end = start }: EventView['event']) => end;
 /** Those that run today or begin within two weeks, by their first day. */
 function daysAhead(events: readonly EventView[], today: string): EventView[] {
   const last = addDays(today, AHEAD_DAYS);
-  return events.filter(({ event }) => event.start <= last).slice(0, DAYS_MAX);
+  const near = ({ event }: EventView) => lastDay(event) >= today && event.start <= last;
+  return events.filter(near).slice(0, DAYS_MAX);
 }
 
 /** What is done with it without signal: to see what is missing, to tick, to show the inspector. */

@@ -47,11 +47,19 @@ export async function dropSheet(): Promise<void> {
 /** At the edge of a signal a request can hang for minutes; this is how long it may take. */
 const LIMIT_MS = 30_000;
 
-/** Asks the server for everything that can be shown and started from without it. */
-export async function fetchSheet(client: TRPCClient<AppRouter>): Promise<KeptSheet> {
+/**
+ * Asks the server for everything that can be shown and started from without it.
+ *
+ * @param carId the car that is looked at: its garage's events are the first to go along
+ */
+export async function fetchSheet(
+  client: TRPCClient<AppRouter>,
+  carId: string | null,
+): Promise<KeptSheet> {
   const askedMs = Date.now();
-  const sheet = await client.pocket.sheet.query(undefined, {
-    signal: AbortSignal.timeout(LIMIT_MS),
-  });
+  const sheet = await client.pocket.sheet.query(
+    { carId },
+    { signal: AbortSignal.timeout(LIMIT_MS) },
+  );
   return { sheet, aheadMs: clockAhead(sheet.at, askedMs, Date.now()) };
 }

@@ -5,6 +5,7 @@ import { refusalWords } from '../../client/refusal-words.ts';
 import { useTRPCClient } from '../../client/trpc.ts';
 import { pocketDb } from '../queue/store.ts';
 import { useLine } from '../queue/use-line.ts';
+import { rememberedCar } from './chosen-car.ts';
 import { fetchSheet, type KeptSheet, keepSheet, readSheet } from './pocket-sheet.ts';
 
 export type SheetState = {
@@ -28,7 +29,7 @@ export function useSheet(): SheetState & { refresh: () => Promise<void> } {
     if (asking.current) return;
     asking.current = true;
     try {
-      const kept = await fetchSheet(client);
+      const kept = await fetchSheet(client, rememberedCar());
       setState({ looked: true, kept, line: 'answered' });
       // a browser that keeps nothing still shows it
       await pocketDb()
