@@ -8,6 +8,7 @@ import { isCode, isTest, type Rule, type SourceFile } from './source-files.ts';
  */
 const MAY: Record<string, string[]> = {
   'packages/engine': [],
+  'packages/digest': ['@quartermark/engine*'],
   'packages/db': ['@quartermark/engine*'],
   'packages/jobs': ['@quartermark/db*', '@quartermark/engine*'],
   'packages/api': ['@quartermark/db', '@quartermark/jobs/outbox', '@quartermark/engine*'],
@@ -30,6 +31,7 @@ const MAY: Record<string, string[]> = {
 /** Libraries of other people that a pure room may use; other rooms are held by their package.json. */
 const OUTSIDE: Record<string, string[]> = {
   'packages/engine': ['zod', 'temporal-polyfill'],
+  'packages/digest': [],
   seed: [],
 };
 

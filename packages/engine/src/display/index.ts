@@ -17,7 +17,7 @@ export { type GarageRow, needsAHand } from './garage-row.ts';
 export * from './gear-answer.ts';
 export * from './gear-words.ts';
 export * from './go-out-again.ts';
-export { capital, listWords } from './grammar.ts';
+export { capital, countWord, listWords } from './grammar.ts';
 export * from './hard-use-sentence.ts';
 export * from './item-words.ts';
 export * from './kind-words.ts';
