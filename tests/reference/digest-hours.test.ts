@@ -75,7 +75,7 @@ const TICK = 1_800_000;
 function live(
   days: { from: number; until: number },
   zoneAt: (now: number) => string,
-  down = (_: number) => false,
+  down: (now: number) => boolean = () => false,
 ) {
   const composed: Composed[] = [];
   for (let now = days.from; now < days.until; now += TICK) {
