@@ -3,6 +3,7 @@ import { Copy } from './copy.ts';
 import type { Fault } from './fault.ts';
 import { apiFaults } from './faults/api.ts';
 import { databaseFaults } from './faults/database.ts';
+import { digestFaults } from './faults/digest.ts';
 import { engineFaults } from './faults/engine.ts';
 import { forecastFaults } from './faults/forecast.ts';
 import { jobsFaults } from './faults/jobs.ts';
@@ -15,6 +16,7 @@ const FAULTS: readonly Fault[] = [
   ...forecastFaults,
   ...ledgerFaults,
   ...readinessFaults,
+  ...digestFaults,
   ...databaseFaults,
   ...jobsFaults,
   ...apiFaults,

@@ -20,8 +20,13 @@ export const typedName = fc.oneof(
     'x\r\nBcc: a@b',
     '\u202enope',
   ),
-  fc.string({ unit: 'binary', minLength: 1, maxLength: 200 }),
-  fc.string({ unit: fc.constantFrom('"', '<', '&', 'x'), minLength: 150, maxLength: 200 }),
+  fc.string({ unit: 'binary', minLength: 1, maxLength: 200, size: 'medium' }),
+  fc.string({
+    unit: fc.constantFrom('"', '<', '&', 'x'),
+    minLength: 150,
+    maxLength: 200,
+    size: 'max',
+  }),
 );
 
 const state = fc.constantFrom('overdue', 'dueSoon', 'dueSoon', 'fine', 'unknown', null);

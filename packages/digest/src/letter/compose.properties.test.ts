@@ -64,7 +64,8 @@ function toldOf({ today, facts, letter }: Night) {
   );
 }
 
-const RUNS = { numRuns: 50 };
+/** Shrinking some nights of three cars takes minutes: the first counterexample has to do. */
+const RUNS = { numRuns: 50, endOnFailure: true };
 
 describe('compose(), night after night', () => {
   it('repeats nothing within a week unless it is worse, is news of a verdict, or was asked for', () => {
@@ -115,7 +116,7 @@ describe('compose(), night after night', () => {
     );
   });
 
-  it('is the same letter whatever the order of facts and of what was said', () => {
+  it('is the same letter whatever the order of facts', () => {
     fc.assert(
       fc.property(manyNights, fc.infiniteStream(fc.nat(99)), (nights, stream) => {
         const straight = through(nights, {});
@@ -196,7 +197,7 @@ describe('compose() with many cars', () => {
           }
           expect(told.size).toBe(facts.length);
         }),
-        { numRuns },
+        { numRuns, endOnFailure: true },
       );
     },
   );
