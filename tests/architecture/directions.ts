@@ -11,6 +11,8 @@ const MAY: Record<string, string[]> = {
   'packages/digest': ['@quartermark/engine*'],
   'packages/db': ['@quartermark/engine*'],
   'packages/jobs': ['@quartermark/db*', '@quartermark/engine*'],
+  'packages/jobs/src/worker': ['@quartermark/db*', '@quartermark/engine*', '@quartermark/post'],
+  'packages/post': [],
   'packages/api': ['@quartermark/db', '@quartermark/jobs/outbox', '@quartermark/engine*'],
   'packages/api/src/demo': [
     '@quartermark/db',

@@ -39,6 +39,9 @@ const rules: [string, Rule, SourceFile[][]][] = [
       [file('packages/digest/src/a.ts', `import { connect } from '@quartermark/db';`)],
       [file('packages/digest/src/a.ts', `import { Temporal } from 'temporal-polyfill';`)],
       [file('packages/jobs/src/a.ts', `import { x } from '@quartermark/jobs/outbox';`)],
+      [file('packages/post/src/a.ts', `import { DAY } from '@quartermark/engine/calendar';`)],
+      [file('packages/api/src/a.ts', `import { sendLetter } from '@quartermark/post';`)],
+      [file('packages/jobs/src/outbox/a.ts', `import { sendLetter } from '@quartermark/post';`)],
     ],
   ],
   [
