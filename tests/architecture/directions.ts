@@ -8,8 +8,11 @@ import { isCode, isTest, type Rule, type SourceFile } from './source-files.ts';
  */
 const MAY: Record<string, string[]> = {
   'packages/engine': [],
+  'packages/digest': ['@quartermark/engine*'],
   'packages/db': ['@quartermark/engine*'],
   'packages/jobs': ['@quartermark/db*', '@quartermark/engine*'],
+  'packages/jobs/src/worker': ['@quartermark/db*', '@quartermark/engine*', '@quartermark/post'],
+  'packages/post': [],
   'packages/api': ['@quartermark/db', '@quartermark/jobs/outbox', '@quartermark/engine*'],
   'packages/api/src/demo': [
     '@quartermark/db',
@@ -30,6 +33,7 @@ const MAY: Record<string, string[]> = {
 /** Libraries of other people that a pure room may use; other rooms are held by their package.json. */
 const OUTSIDE: Record<string, string[]> = {
   'packages/engine': ['zod', 'temporal-polyfill'],
+  'packages/digest': [],
   seed: [],
 };
 

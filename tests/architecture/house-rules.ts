@@ -3,12 +3,12 @@ import { isCode, isTest, linesMatching, type Rule, type SourceFile } from './sou
 
 const product = (files: SourceFile[]) => files.filter((file) => isCode(file) && !isTest(file));
 
-/** The engine and the seed give the same answer to the same question, whenever and wherever asked. */
+/** The engine, the digest and the seed give the same answer to the same question, whenever and wherever asked. */
 export const pureRooms: Rule = (files) => {
   const impure =
     /\bDate\.now\b|\bnew Date\(\s*\)|\bMath\.random\b|\bprocess\.|\bperformance\.|\bcrypto\.|\bsetTimeout\b|\bsetInterval\b|\bfetch\(|\bTemporal\.Now\b|['"]node:/;
   return product(files)
-    .filter((file) => /^(packages\/engine|seed)\//.test(file.path))
+    .filter((file) => /^(packages\/(engine|digest)|seed)\//.test(file.path))
     .flatMap((file) => linesMatching(file, impure));
 };
 

@@ -36,15 +36,22 @@ const rules: [string, Rule, SourceFile[][]][] = [
       [file('apps/web/src/forms/a.tsx', `import type { A } from '@quartermark/api/server';`)],
       [file('apps/worker/src/a.ts', `import { connect } from '@quartermark/db';`)],
       [file('seed/src/a.ts', `import { z } from 'zod';`)],
+      [file('packages/digest/src/a.ts', `import { connect } from '@quartermark/db';`)],
+      [file('packages/digest/src/a.ts', `import { Temporal } from 'temporal-polyfill';`)],
       [file('packages/jobs/src/a.ts', `import { x } from '@quartermark/jobs/outbox';`)],
+      [file('packages/post/src/a.ts', `import { DAY } from '@quartermark/engine/calendar';`)],
+      [file('packages/api/src/a.ts', `import { sendLetter } from '@quartermark/post';`)],
+      [file('packages/jobs/src/outbox/a.ts', `import { sendLetter } from '@quartermark/post';`)],
     ],
   ],
   [
-    'pureRooms() finds no clock, chance, network or system in engine and seed',
+    'pureRooms() finds no clock, chance, network or system in engine, digest and seed',
     house.pureRooms,
-    ['Date.now()', 'new Date()', 'Math.random()', 'process.env.TZ', 'fetch(url)'].map((call) => [
-      file('packages/engine/src/a.ts', `export const a = ${call};`),
-    ]),
+    ['Date.now()', 'new Date()', 'Math.random()', 'process.env.TZ', 'fetch(url)'].flatMap((call) =>
+      ['engine', 'digest'].map((room) => [
+        file(`packages/${room}/src/a.ts`, `export const a = ${call};`),
+      ]),
+    ),
   ],
   [
     'sqlOnlyInDb() finds no query outside the database room',

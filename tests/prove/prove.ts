@@ -3,10 +3,12 @@ import { Copy } from './copy.ts';
 import type { Fault } from './fault.ts';
 import { apiFaults } from './faults/api.ts';
 import { databaseFaults } from './faults/database.ts';
+import { digestFaults } from './faults/digest.ts';
 import { engineFaults } from './faults/engine.ts';
 import { forecastFaults } from './faults/forecast.ts';
 import { jobsFaults } from './faults/jobs.ts';
 import { ledgerFaults } from './faults/ledger.ts';
+import { postFaults } from './faults/post.ts';
 import { readinessFaults } from './faults/readiness.ts';
 import { runTests } from './run-tests.ts';
 
@@ -15,9 +17,11 @@ const FAULTS: readonly Fault[] = [
   ...forecastFaults,
   ...ledgerFaults,
   ...readinessFaults,
+  ...digestFaults,
   ...databaseFaults,
   ...jobsFaults,
   ...apiFaults,
+  ...postFaults,
 ];
 
 /**

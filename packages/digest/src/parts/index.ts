@@ -1,0 +1,2 @@
+export { htmlPart } from './html-part.ts';
+export { textPart } from './text-part.ts';
