@@ -2,12 +2,20 @@ import { drizzle, type PostgresJsDatabase } from 'drizzle-orm/postgres-js';
 import postgres from 'postgres';
 import * as authSchema from './auth-schema.ts';
 import * as dueTables from './due-schema.ts';
+import * as letterTables from './letter-schema.ts';
 import * as oilTables from './oil-schema.ts';
 import * as readinessTables from './readiness-schema.ts';
 import * as tables from './schema.ts';
 
 export { authSchema };
-export const schema = { ...authSchema, ...tables, ...dueTables, ...oilTables, ...readinessTables };
+export const schema = {
+  ...authSchema,
+  ...tables,
+  ...dueTables,
+  ...oilTables,
+  ...readinessTables,
+  ...letterTables,
+};
 export type Schema = typeof schema;
 export type Orm = PostgresJsDatabase<Schema>;
 

@@ -369,6 +369,10 @@ export const garageDay = pgTable('garage_day', {
   zone: text('zone').notNull(),
   /** the instant at which the garage's next civil day begins */
   nextDayAt: instant('next_day_at').notNull(),
+  /** the latest civil date that has had its letters; null: none yet */
+  letterDate: date('letter_date'),
+  /** from when on the next letters may be composed */
+  composeAt: instant('compose_at').notNull().defaultNow(),
 });
 
 /** One row: the setup token (hashed) while no owner exists, and when the owner was made. */

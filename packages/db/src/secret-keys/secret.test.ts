@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { expect, test } from 'vitest';
-import { hashSecret, isSecret, makeSecret } from './secrets.ts';
+import { hashSecret, isSecret, makeSecret } from './secret.ts';
 
 test('makeSecret() gives 256 bits that stand in an address as they are, and no two alike', () => {
   const made = Array.from({ length: 100 }, () => makeSecret());
