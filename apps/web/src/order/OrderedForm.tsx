@@ -1,21 +1,20 @@
 'use client';
 
-import { weekdayAhead } from '@quartermark/engine/display';
 import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
-import { Controller, useForm, useWatch } from 'react-hook-form';
+import { useForm } from 'react-hook-form';
 import { newId } from '../client/make-id.ts';
 import { useTRPC } from '../client/trpc.ts';
 import { useCommand } from '../client/use-command.ts';
-import { Button, DateField, Stepper } from '../components/index.ts';
+import { Button } from '../components/index.ts';
 import { Fold } from '../forms/Fold.tsx';
-import { Form, FormPair } from '../forms/Form.tsx';
+import { Form } from '../forms/Form.tsx';
 import { useDraft } from '../forms/use-draft.ts';
 import { useLocalTrouble } from '../forms/use-local-trouble.ts';
 import type { Owned } from '../items/owned.ts';
 import { useWritten } from '../items/use-written.ts';
-import { expectedDay, type NewOrderFields, newOrderFields, readNewOrder } from './order-fields.ts';
-import { WhatAndFrom } from './WhatAndFrom.tsx';
+import { NewOrderParts } from './NewOrderParts.tsx';
+import { type NewOrderFields, newOrderFields, readNewOrder } from './order-fields.ts';
 
 type OrderedFormProps = { owned: Owned; itemId: string; leadDays: number };
 
@@ -57,7 +56,6 @@ function NewOrder({ owned, itemId, leadDays, orderId, onSaved }: NewOrderProps) 
   }
 
   const trouble = wrong ?? add.trouble;
-  const errors = trouble?.fields ?? {};
   return (
     <Form
       label="Parts were ordered"
@@ -69,39 +67,7 @@ function NewOrder({ owned, itemId, leadDays, orderId, onSaved }: NewOrderProps) 
         </Button>
       }
     >
-      <FormPair>
-        <Controller
-          control={form.control}
-          name="expectedIn"
-          render={({ field }) => (
-            <Stepper
-              label="Expected in"
-              hint={<Expected control={form.control} today={today} />}
-              optional
-              unit="days"
-              max={730}
-              name={field.name}
-              value={field.value}
-              onChange={field.onChange}
-              error={errors['order.expected']}
-            />
-          )}
-        />
-        <DateField label="Ordered on" error={errors['order.on']} {...form.register('on')} />
-      </FormPair>
-      <WhatAndFrom what={form.register('what')} from={form.register('from')} errors={errors} />
+      <NewOrderParts form={form} errors={trouble?.fields ?? {}} today={today} />
     </Form>
   );
-}
-
-type ExpectedProps = {
-  control: ReturnType<typeof useForm<NewOrderFields>>['control'];
-  today: string;
-};
-
-/** The day the stepper stands on. */
-function Expected({ control, today }: ExpectedProps) {
-  const fields = useWatch({ control }) as NewOrderFields;
-  const day = expectedDay(fields);
-  return day === '' ? 'No day is expected.' : `That is ${weekdayAhead(day, { asOf: today })}.`;
 }

@@ -37,22 +37,25 @@ type EntryFormProps = {
   /** where what was typed is kept until it is saved */
   draft: string;
   last: LastValues | null;
-  /** ticked from the start */
-  itemId?: string | null;
+  /** items that are ticked from the start */
+  ticked?: readonly string[];
   /** once it is saved */
   onDone: () => void;
   /** away without saving */
   onLeave: () => void;
 };
 
+/** Always the same list, or the form would be ticked anew at each turn. */
+const NONE: readonly string[] = [];
+
 /** The form of an entry, the same for a new one and for an amendment. */
 export function EntryForm(props: EntryFormProps) {
-  const { about, kind, start, initial, draft, last, itemId = null, onDone, onLeave } = props;
+  const { about, kind, start, initial, draft, last, ticked = NONE, onDone, onLeave } = props;
   const [base, setBase] = useState(props.base);
   const writes: Writes = { base, fresh: freshOf(kind, about) };
   const form = useForm<RecordFields>({ defaultValues: initial });
   const forget = useDraft(draft, form);
-  useTicked(form, itemId);
+  useTicked(form, ticked);
   const photos = usePhotos(about.garage.id, draft, form);
   const [asked, setAsked] = useState(false);
   const wrong = useLocalTrouble(form, asked, (fields) => readRecord(fields, writes));
@@ -187,11 +190,11 @@ function freshOf(kind: EntryKind, { carId, gearId, garage }: About): Writes['fre
   };
 }
 
-/** Ticks the item that the address names, a kept draft notwithstanding. */
-function useTicked(form: UseFormReturn<RecordFields>, itemId: string | null): void {
+/** Ticks the items that the address names, a kept draft notwithstanding. */
+function useTicked(form: UseFormReturn<RecordFields>, ticked: readonly string[]): void {
   useEffect(() => {
-    if (itemId === null) return;
     const done = form.getValues('service.items');
-    if (!done.includes(itemId)) form.setValue('service.items', [...done, itemId]);
-  }, [form, itemId]);
+    const more = ticked.filter((id) => !done.includes(id));
+    if (more.length > 0) form.setValue('service.items', [...done, ...more]);
+  }, [form, ticked]);
 }

@@ -14,8 +14,8 @@ import { useAboutCar } from './use-about-car.ts';
 
 /** What the address of a form says beside the car and the kind. */
 export type RecordOf = {
-  /** an item that was done, where the way here began at it */
-  itemId: string | null;
+  /** items that were done, where the way here began at them */
+  items: readonly string[];
   /** the component it is about */
   component: string | null;
   /** the finding, incident or notice that is answered */
@@ -32,6 +32,9 @@ export function RecordForm({ garageId, carId, kind, of }: RecordFormProps) {
   const about = useAboutCar(where);
   const { data: last } = useSuspenseQuery(trpc.car.lastValues.queryOptions(where));
   const { component, notice } = of;
+  const [ticked] = useState(() =>
+    of.items.filter((itemId) => about.items.some(({ id }) => id === itemId)),
+  );
   const [start] = useState<Start>(() => ({
     entryId: newId(),
     today: about.garage.today,
@@ -41,7 +44,6 @@ export function RecordForm({ garageId, carId, kind, of }: RecordFormProps) {
     component,
     notice,
   }));
-  const known = about.items.some(({ id }) => id === of.itemId);
   const toCar = () => router.push(`/g/${garageId}/car/${carId}` as Route);
   // what is about one thing is not the draft of another
   const draft = ['record', carId, kind, component ?? notice].filter((part) => part !== null);
@@ -54,7 +56,7 @@ export function RecordForm({ garageId, carId, kind, of }: RecordFormProps) {
       initial={emptyFields(start)}
       draft={draft.join(':')}
       last={last}
-      itemId={known ? of.itemId : null}
+      ticked={ticked}
       onDone={toCar}
       onLeave={toCar}
     />

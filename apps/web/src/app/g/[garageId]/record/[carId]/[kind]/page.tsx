@@ -8,10 +8,11 @@ import { Page } from '../../../../../../frame/Page.tsx';
 import { RecordForm } from '../../../../../../record/RecordForm.tsx';
 import { entryKindOf, KIND_QUESTION } from '../../../../../../record/record-kinds.ts';
 import { answers, ask, orNotFound, pageCache } from '../../../../../../server/ask.ts';
+import { every, one, type SaidInAddress } from '../../../../../../server/said-in-address.ts';
 
 type RecordPageProps = {
   params: Promise<{ garageId: string; carId: string; kind: string }>;
-  searchParams: Promise<Record<string, string | string[] | undefined>>;
+  searchParams: Promise<Record<string, SaidInAddress>>;
 };
 
 export async function generateMetadata({ params }: RecordPageProps): Promise<Metadata> {
@@ -21,8 +22,6 @@ export async function generateMetadata({ params }: RecordPageProps): Promise<Met
 
 /** Kinds whose form names a part; the rest do without the list, which is worked out when asked. */
 const NAMES_PARTS: readonly EntryKind[] = ['fit', 'measure', 'session'];
-
-const one = (said: string | string[] | undefined) => (typeof said === 'string' ? said : null);
 
 export default async function RecordPage({ params, searchParams }: RecordPageProps) {
   const { garageId, carId, kind: named } = await params;
@@ -49,7 +48,7 @@ export default async function RecordPage({ params, searchParams }: RecordPagePro
           garageId={garageId}
           carId={carId}
           kind={kind}
-          of={{ itemId: one(item), component: one(component), notice: one(notice) }}
+          of={{ items: every(item), component: one(component), notice: one(notice) }}
         />
       </Page>
     </HydrationBoundary>
