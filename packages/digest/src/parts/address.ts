@@ -1,7 +1,7 @@
 import type { Link, LinkOf } from '../letter/letter.ts';
 
 /** Escaped, it still fits on a line of mail. */
-const MOST = 800;
+export const MOST = 800;
 
 /**
  * The address of a link.
