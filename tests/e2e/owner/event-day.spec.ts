@@ -112,7 +112,8 @@ test('pads measured elsewhere turn from not on record to fine on an open event',
       pads: [{ corner: 'frontLeft', inner: { text: inner, unit: 'mm' } }],
     });
   await measured('2026-05-10', '9.4');
-  await garage.write({ ...circuit, sessions: 4, on: '2026-06-06' });
+  // more than a day's worth since it was measured
+  await garage.write({ ...circuit, sessions: 8, on: '2026-06-06' });
   const { address } = await circuitDay(garage, ['pads']);
   await page.goto(address);
   await expect(page.getByRole('main')).toContainText(`Not on record: ${garage.name} (Front pads).`);
