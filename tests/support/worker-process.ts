@@ -45,6 +45,12 @@ export class WorkerProcess {
       });
   }
 
+  /** Of the process, while it runs. */
+  get pid(): number {
+    if (this.child.pid === undefined) throw new Error('the worker has not started');
+    return this.child.pid;
+  }
+
   /** Resolves when the process has written this; fails with all it wrote if it ends before. */
   says(words: string): Promise<void> {
     return new Promise((resolve, reject) => {
