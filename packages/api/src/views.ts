@@ -1,11 +1,10 @@
-import type { DueRow, OilRow } from '@quartermark/db';
+import type { CalendarEvent, DueRow, OilRow } from '@quartermark/db';
 import type { Analysis, OilStory } from '@quartermark/engine';
 import type { DueListCounts, Lane, UrgentFact } from '@quartermark/engine/display';
 import type { ComponentLife, GearAnalysis } from '@quartermark/engine/gear';
 import type {
   CarInput,
   EntryInput,
-  EventInput,
   GearInput,
   ItemInput,
   LayUpWindow,
@@ -135,7 +134,7 @@ export type GearList = {
 };
 export type GearView = { garage: GarageView; row: GearRow; cars: Record<string, string> };
 
-export type EventView = { eventId: string; event: EventInput; revision: number };
+export type EventView = CalendarEvent;
 export type EventList = {
   garage: GarageView;
   events: EventView[];

@@ -1,4 +1,12 @@
-import { insertAcceptance, listAcceptances, namesOf, readEvent, tellGarage } from '@quartermark/db';
+import {
+  carAsked,
+  insertAcceptance,
+  listAcceptances,
+  namesOf,
+  readEvent,
+  readinessAt,
+  tellGarage,
+} from '@quartermark/db';
 import { acceptance } from '@quartermark/engine/log';
 import type { CarReadiness } from '@quartermark/engine/readiness';
 import { z } from 'zod';
@@ -7,7 +15,6 @@ import { runCommand, type Writing } from '../command/run-command.ts';
 import { badField, notFoundHere, refuse } from '../refused.ts';
 import type { EventView, Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
-import { carAsked, readinessAt } from './page/car-asked.ts';
 import { openRoom } from './page/room.ts';
 import { eventViewOf } from './view-of.ts';
 

@@ -1,11 +1,10 @@
-import { listItems, readEntries } from '@quartermark/db';
+import { carAsked, type Given, listItems, readEntries, readinessAt } from '@quartermark/db';
 import { carProfile } from '@quartermark/engine/log';
 import { inspectorFacts, takeAlong, usesOfEvent } from '@quartermark/engine/readiness';
 import { entryViewsOf } from '../../entry/view-of.ts';
 import type { EventCar } from '../../event-views.ts';
 import { itemViewOf } from '../../item/view-of.ts';
 import type { EntryView, EventView } from '../../views.ts';
-import { carAsked, type Given, readinessAt } from './car-asked.ts';
 import type { Room } from './room.ts';
 
 /** One car of an event; null: it is not in the garage any more. */

@@ -1,11 +1,10 @@
 import { setImmediate } from 'node:timers/promises';
-import { listAcceptances, listTicks, namesOf, type TickRow } from '@quartermark/db';
+import { listAcceptances, listTicks, namesOf, SOMEBODY_GONE, type TickRow } from '@quartermark/db';
 import { eventDays } from '@quartermark/engine/log';
 import { type ProposedUse, usualRequirements, workList } from '@quartermark/engine/readiness';
 import type { EventCar, EventPage, TickView } from '../../event-views.ts';
 import type { EventView } from '../../views.ts';
 import { proposedUse } from '../propose.ts';
-import { SOMEBODY_GONE } from './car-asked.ts';
 import { carOfEvent } from './car-of-event.ts';
 import type { Room } from './room.ts';
 

@@ -1,4 +1,3 @@
-import type { AcceptanceRow } from '@quartermark/db';
 import { todayIn } from '@quartermark/engine/calendar';
 import type { Requirements } from '@quartermark/engine/log';
 import {
@@ -9,8 +8,8 @@ import {
   pastEventsOf,
   usualRequirements,
 } from '@quartermark/engine/readiness';
-import type { EventView } from '../../views.ts';
-import type { Room } from './room.ts';
+import type { AcceptanceRow } from '../acceptances/read.ts';
+import type { CalendarEvent, EventsRoom } from './events-room.ts';
 
 /** Acceptances of an event with the names of those who gave them, by user id. */
 export type Given = { acceptances: readonly AcceptanceRow[]; names: ReadonlyMap<string, string> };
@@ -18,23 +17,23 @@ export type Given = { acceptances: readonly AcceptanceRow[]; names: ReadonlyMap<
 export const SOMEBODY_GONE = 'somebody who has left';
 
 /** What an event asks: its own, else the garage's for its sort, else the usual. */
-export function askedAt({ asks }: Room, { event }: EventView): Requirements {
+export function askedAt({ asks }: EventsRoom, { event }: CalendarEvent): Requirements {
   return event.requirements ?? asks.get(event.sort) ?? usualRequirements(event.sort);
 }
 
 /** Everything known of a car that goes to an event; null: its book cannot be read, or it is not here. */
 export async function carAsked(
-  room: Room,
-  { eventId, event }: EventView,
+  room: EventsRoom,
+  { eventId, event }: Pick<CalendarEvent, 'eventId' | 'event'>,
   carId: string,
   given: Given,
 ): Promise<CarAsked | null> {
-  const { shelf, garage, events, pieces, world } = room;
+  const { shelf, row, today, events, pieces, complain } = room;
   const found = await shelf.bookOf(carId);
   if (found === null) return null;
   if ('problem' in found) {
     const problem = found.problem.message;
-    world.log.error({ garageId: garage.id, carId, problem }, 'a book could not be read');
+    complain({ garageId: row.id, carId, problem }, 'a book could not be read');
     return null;
   }
   const { book } = found;
@@ -45,10 +44,10 @@ export async function carAsked(
     book,
     parts: await allOf(
       room,
-      on.map(({ row }) => row.id),
+      on.map(({ row: { id } }) => id),
     ),
     drivers: await allOf(room, crew),
-    past: pastEventsOf(carId, dated, book.entries, garage.today).filter(({ id }) => id !== eventId),
+    past: pastEventsOf(carId, dated, book.entries, today).filter(({ id }) => id !== eventId),
     acceptances: given.acceptances
       .filter((one) => one.carId === carId)
       .map(({ id: acceptanceId, need, because, acceptedAt, acceptedBy }) => ({
@@ -56,17 +55,18 @@ export async function carAsked(
         need,
         because,
         by: given.names.get(acceptedBy) ?? SOMEBODY_GONE,
-        on: todayIn(acceptedAt, garage.zone),
+        on: todayIn(acceptedAt, row.zone),
       })),
-    saidIn: { distance: book.car.unit, volume: garage.volumeUnit },
+    saidIn: { distance: book.car.unit, volume: row.volumeUnit },
   };
 }
 
-async function allOf({ pieceOf }: Room, ids: readonly string[]): Promise<Piece[]> {
+async function allOf({ pieceOf }: EventsRoom, ids: readonly string[]): Promise<Piece[]> {
   const found = await Promise.all(ids.map(pieceOf));
   return found.flatMap((piece) => piece ?? []);
 }
 
-export function readinessAt(room: Room, view: EventView, car: CarAsked): CarReadiness {
+/** How a car stands for an event, by what the event asks. */
+export function readinessAt(room: EventsRoom, view: CalendarEvent, car: CarAsked): CarReadiness {
   return carReadiness(car, { id: view.eventId, event: view.event }, askedAt(room, view));
 }
