@@ -1,4 +1,4 @@
-import type { DigestSettings, Letter, Said } from '@quartermark/digest';
+import type { Letter, LetterWish, Said } from '@quartermark/digest';
 import {
   boolean,
   date,
@@ -22,14 +22,6 @@ const changed = () => ({
   changedAt: instant('changed_at').notNull(),
   changedBy: uuid('changed_by').notNull(),
 });
-
-/** What a member wants of the letters of a garage. */
-export type LetterWish = DigestSettings & {
-  /** whether they come by mail; they lie in the garage in any case */
-  mail: boolean;
-  /** of which cars they speak */
-  cars: 'all' | string[];
-};
 
 /** The garage's mail server, without its password. */
 export type MailSetting = {

@@ -44,6 +44,21 @@ export type DueRow = DueLine & {
   orderBy: string | null;
 };
 
+const COLUMNS = sql`
+  l.car_id as "carId", c.name as "carName", c.unit as "carUnit",
+  s.status, s.laid_up as "laidUp", s.as_of::text as "asOf",
+  l.item_id as id, l.name, l.state, l.reason_code as "reasonCode",
+  l.cause_code as "causeCode", l.cause_on::text as "causeOn",
+  l.binding, l.limit_amount as "limit", l.remaining, l.unit, l.day::text as day,
+  l.early::text as early, l.likely::text as likely, l.late::text as late,
+  l.known, l.ahead, l.reading_needed as "readingNeeded", l.overdue_since::text as "overdueSince",
+  l.last_done::text as "lastDone", l.lead_days as "leadDays", l.order_by::text as "orderBy", l.parts`;
+const LINES = sql`
+  due_line l
+  join car c on c.garage_id = l.garage_id and c.id = l.car_id
+  join snapshot s on s.garage_id = l.garage_id and s.car_id = l.car_id
+  and s.snapshot_schema = ${SNAPSHOT_SCHEMA}`;
+
 /** The day a line is sorted by; what has none comes last. The indexes of `due_line` are of these. */
 const LIKELY = sql`coalesce(least(l.overdue_since, l.likely), 'infinity')`;
 const EARLY = sql`coalesce(least(l.overdue_since, l.early), 'infinity')`;
@@ -64,19 +79,8 @@ export async function dueList(
       ? sql`c.name, l.car_id, ${key}, l.item_id`
       : sql`l.apart, ${key}, l.car_id, l.item_id`;
   const found = await tx.execute<Found>(sql`
-    select l.car_id as "carId", c.name as "carName", c.unit as "carUnit",
-      s.status, s.laid_up as "laidUp", s.as_of::text as "asOf",
-      l.item_id as id, l.name, l.state, l.reason_code as "reasonCode",
-      l.cause_code as "causeCode", l.cause_on::text as "causeOn",
-      l.binding, l.limit_amount as "limit", l.remaining, l.unit, l.day::text as day,
-      l.early::text as early, l.likely::text as likely, l.late::text as late,
-      l.known, l.ahead, l.reading_needed as "readingNeeded", l.overdue_since::text as "overdueSince",
-      l.last_done::text as "lastDone", l.lead_days as "leadDays", l.order_by::text as "orderBy", l.parts,
-      l.apart, nullif(${key}, 'infinity')::text as key
-    from due_line l
-    join car c on c.garage_id = l.garage_id and c.id = l.car_id
-    join snapshot s on s.garage_id = l.garage_id and s.car_id = l.car_id
-      and s.snapshot_schema = ${SNAPSHOT_SCHEMA}
+    select ${COLUMNS}, l.apart, nullif(${key}, 'infinity')::text as key
+    from ${LINES}
     where l.garage_id = ${garageId} and c.removed_at is null
       ${filter.carId === undefined ? sql`` : sql`and l.car_id = ${filter.carId}::uuid`}
       ${filter.state === undefined ? sql`` : sql`and l.state = ${filter.state}`}
@@ -89,6 +93,22 @@ export async function dueList(
   const last = rows.at(-1);
   const more = found.length > limit && last !== undefined;
   return { rows: rows.map(rowOf), next: more ? placeOfRow(last) : null };
+}
+
+/** All lines of these cars, in the order of each car's items. */
+export async function dueLinesOfCars(
+  tx: Tx,
+  garageId: string,
+  carIds: readonly string[],
+): Promise<DueRow[]> {
+  if (carIds.length === 0) return [];
+  const found = await tx.execute<Found>(sql`
+    select ${COLUMNS}, l.apart, null as key
+    from ${LINES}
+    join item i on i.garage_id = l.garage_id and i.id = l.item_id
+    where l.garage_id = ${garageId} and l.car_id in ${carIds}
+    order by l.car_id, i.position, l.item_id`);
+  return found.map(rowOf);
 }
 
 function inPart(part: DuePart): SQL {

@@ -1,5 +1,5 @@
 export { compose, mostLines, type Tonight } from './compose.ts';
 export type { Letter, LetterLine, LetterMark, Link, LinkOf } from './letter.ts';
 export { linkWords } from './line-links.ts';
-export { type DigestSettings, SETTINGS_USUAL } from './settings.ts';
+export { type DigestSettings, type LetterWish, SETTINGS_USUAL, WISH_USUAL } from './settings.ts';
 export type { Said, Why } from './to-tell.ts';

@@ -14,6 +14,14 @@ export type DigestSettings = {
   pausedUntil: string | null;
 };
 
+/** What a member wants of the letters of a garage, and where they come. */
+export type LetterWish = DigestSettings & {
+  /** whether they come by mail; they lie in the garage in any case */
+  mail: boolean;
+  /** of which cars they speak */
+  cars: 'all' | string[];
+};
+
 /** Every night, silent when nothing is new. */
 export const SETTINGS_USUAL: DigestSettings = {
   rhythm: { every: 'night' },
@@ -21,6 +29,9 @@ export const SETTINGS_USUAL: DigestSettings = {
   beforeEvents: true,
   pausedUntil: null,
 };
+
+/** What a member wants who said nothing. */
+export const WISH_USUAL: LetterWish = { ...SETTINGS_USUAL, mail: true, cars: 'all' };
 
 const THURSDAY = 4;
 

@@ -1,0 +1,161 @@
+import type { CarTonight, PutOff } from '@quartermark/digest';
+import { addDays, todayIn } from '@quartermark/engine/calendar';
+import { type UrgentKnown, urgentFact } from '@quartermark/engine/display';
+import { sql } from 'drizzle-orm';
+import { listAcceptances } from '../acceptances/read.ts';
+import type { Tx } from '../connect.ts';
+import { dueLinesOfCars } from '../due/list.ts';
+import type { GarageRow } from '../garages/read.ts';
+import { namesOf } from '../people/person.ts';
+import { carAsked, readinessAt } from '../readiness/car-asked.ts';
+import {
+  type CalendarEvent,
+  type Complain,
+  type EventsRoom,
+  openEventsRoom,
+} from '../readiness/events-room.ts';
+import { SNAPSHOT_SCHEMA } from '../snapshots/snapshot-schema.ts';
+import { listPutOffs } from './put-offs.ts';
+
+const CARS_PER_PAGE = 200;
+/** Verdicts are told of events that begin so soon. */
+const EVENT_AHEAD_DAYS = 14;
+
+/**
+ * What is stored of a garage's cars tonight, page by page, so that a garage of any size is never held whole.
+ * Call in a `repeatable read` transaction.
+ *
+ * @param today civil date in the garage's zone
+ */
+export async function* carsTonight(
+  tx: Tx,
+  row: GarageRow,
+  today: string,
+  complain: Complain,
+): AsyncGenerator<CarTonight[]> {
+  const [putOffs, going] = await Promise.all([
+    listPutOffs(tx, row.id),
+    readinessOfEvents(tx, row, today, complain),
+  ]);
+  const offs = by(putOffs, ({ fact }) => fact.split('/')[0] ?? '');
+  for (let after: string | null = null; ; ) {
+    const found: Found[] = await carsAfter(tx, row.id, after);
+    const lines = by(
+      await dueLinesOfCars(
+        tx,
+        row.id,
+        found.map(({ id }) => id),
+      ),
+      ({ carId }) => carId,
+    );
+    const cars: CarTonight[] = [];
+    for (const car of found)
+      cars.push({
+        ...carOf(car, { row, today }),
+        known: knownOf(car, lines.get(car.id) ?? []),
+        events: await (going?.(car.id) ?? []),
+        putOffs: (offs.get(car.id) ?? []).map(putOffOf),
+      });
+    if (cars.length > 0) yield cars;
+    if (found.length < CARS_PER_PAGE) return;
+    after = found.at(-1)?.id ?? null;
+  }
+}
+
+type Found = Omit<UrgentKnown, 'status' | 'stop'> & {
+  id: string;
+  name: string;
+  unit: 'km' | 'mi';
+  electric: boolean;
+  /** null: never computed, or of a form that cannot be read now */
+  status: UrgentKnown['status'] | null;
+  stop: UrgentKnown['stop'];
+  asOf: string | null;
+  oilOf: NonNullable<NonNullable<CarTonight['known']>['oil']> | null;
+  /** milliseconds since 1970 */
+  failedMs: number | null;
+};
+
+/** Of the whole analysis only what a letter speaks of is opened. */
+async function carsAfter(tx: Tx, garageId: string, after: string | null): Promise<Found[]> {
+  return tx.execute<Found>(sql`
+    select c.id, c.name, c.unit, coalesce(c.profile ->> 'drive' = 'electric', false) as electric,
+      s.status, s.stop, s.as_of::text as "asOf", o.stop as oil,
+      d.detail -> 'matters' as matters, d.detail #>> '{oil,lastLook,on}' as "lookedOn",
+      jsonb_build_object('lastLook', d.detail #> '{oil,lastLook}', 'nextLook', d.detail #> '{oil,nextLook}',
+        'notices', d.detail #> '{oil,notices}') as "oilOf",
+      (extract(epoch from f.since) * 1000)::float8 as "failedMs"
+    from car c
+    left join snapshot s on s.garage_id = c.garage_id and s.car_id = c.id
+      and s.snapshot_schema = ${SNAPSHOT_SCHEMA}
+    left join snapshot_detail d on d.garage_id = s.garage_id and d.car_id = s.car_id
+    left join oil_line o on o.garage_id = s.garage_id and o.car_id = s.car_id
+    left join failure f on f.garage_id = c.garage_id and f.car_id = c.id
+    where c.garage_id = ${garageId} and c.removed_at is null
+      ${after === null ? sql`` : sql`and c.id > ${after}::uuid`}
+    order by c.id
+    limit ${CARS_PER_PAGE}`) as unknown as Promise<Found[]>;
+}
+
+function by<T>(rows: readonly T[], keyOf: (row: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const row of rows) groups.set(keyOf(row), [...(groups.get(keyOf(row)) ?? []), row]);
+  return groups;
+}
+
+type At = { row: GarageRow; today: string };
+
+/** A car of which nothing can be read counts as not worked out, whether or not that failed. */
+function carOf({ id, name, unit, status, failedMs }: Found, { row, today }: At) {
+  const failed = failedMs === null ? null : todayIn(failedMs, row.zone);
+  return { id, name, unit, failedSince: failed ?? (status === null ? today : null) };
+}
+
+function knownOf(found: Found, lines: NonNullable<CarTonight['known']>['lines']) {
+  const { status, stop, asOf, matters, oil, lookedOn, electric, oilOf } = found;
+  if (status === null || asOf === null) return null;
+  const urgent = urgentFact({ status, stop, matters, oil, lookedOn });
+  return { asOf, lane: { status }, lines, urgent, oil: electric ? null : oilOf };
+}
+
+const putOffOf = ({ fact, until, grade }: PutOff): PutOff => ({ fact, until, grade });
+
+type Going = (carId: string) => Promise<CarTonight['events']>;
+
+/** How cars stand for the events that are near; null: there is none, and no book is opened. */
+async function readinessOfEvents(
+  tx: Tx,
+  row: GarageRow,
+  today: string,
+  complain: Complain,
+): Promise<Going | null> {
+  const near = await tx.execute<{ near: boolean }>(sql`
+    select exists (select 1 from event where garage_id = ${row.id} and removed_at is null
+      and end_on >= ${today}::date and start_on <= ${addDays(today, EVENT_AHEAD_DAYS)}::date) as near`);
+  if (near[0]?.near !== true) return null;
+  const room = await openEventsRoom(tx, row, today, complain);
+  const events = room.events.filter(({ event: { start, end = start } }) => {
+    return end >= today && start <= addDays(today, EVENT_AHEAD_DAYS);
+  });
+  const acceptances = await listAcceptances(
+    tx,
+    row.id,
+    events.map(({ eventId }) => eventId),
+  );
+  const givers = acceptances.map(({ acceptedBy }) => acceptedBy);
+  const names = await namesOf(tx, row.id, givers);
+  return async (carId) => {
+    const found = [];
+    for (const view of events)
+      if (view.event.cars.includes(carId)) found.push(await standingAt(room, view, carId));
+    return found.flatMap((standing) => standing ?? []);
+  };
+
+  async function standingAt(at: EventsRoom, view: CalendarEvent, carId: string) {
+    const given = acceptances.filter(({ eventId }) => eventId === view.eventId);
+    const car = await carAsked(at, view, carId, { acceptances: given, names });
+    const { name, start, end = start } = view.event;
+    const event = { id: view.eventId, name, start, end };
+    return car && { event, readiness: readinessAt(at, view, car) };
+  }
+}

@@ -1,0 +1,91 @@
+import { eq, sql } from 'drizzle-orm';
+import type { Db, Tx } from '../connect.ts';
+import { delivery, deliveryDue, digest, letter, postSetting, secretKey } from '../letter-schema.ts';
+import { garageDay } from '../schema.ts';
+
+export type GarageToCompose = {
+  garageId: string;
+  zone: string;
+  /** whether every car stood in the present day when the day was closed last */
+  nextDayAt: Date;
+  /** the latest civil date that has had its letters */
+  letterDate: string | null;
+};
+
+/** Garages that may have letters to be composed, by id. @param after the last id of the page before */
+export async function garagesToCompose(
+  db: Db,
+  now: Date,
+  page: { after: string | null; limit: number },
+): Promise<GarageToCompose[]> {
+  const rows = await db.orm.execute<GarageToCompose & { nextDayMs: number }>(sql`
+    select garage_id as "garageId", zone, letter_date::text as "letterDate",
+      (extract(epoch from next_day_at) * 1000)::float8 as "nextDayMs"
+    from garage_day
+    where compose_at <= ${now.toISOString()}::timestamptz
+      ${page.after === null ? sql`` : sql`and garage_id > ${page.after}::uuid`}
+    order by garage_id
+    limit ${page.limit}`);
+  return rows.map(({ nextDayMs, ...row }) => ({ ...row, nextDayAt: new Date(nextDayMs) }));
+}
+
+/** The same of one garage, locked until the transaction ends; null: it has no day yet. */
+export async function lockLetterDay(tx: Tx, garageId: string): Promise<GarageToCompose | null> {
+  const [found] = await tx
+    .select({
+      garageId: garageDay.garageId,
+      zone: garageDay.zone,
+      nextDayAt: garageDay.nextDayAt,
+      letterDate: garageDay.letterDate,
+    })
+    .from(garageDay)
+    .where(eq(garageDay.garageId, garageId))
+    .for('update');
+  return found ?? null;
+}
+
+/** Sets which date has had its letters, and when to look again. */
+export async function setLetterDay(
+  tx: Tx,
+  garageId: string,
+  day: { letterDate: string | null; composeAt: Date },
+): Promise<void> {
+  await tx.update(garageDay).set(day).where(eq(garageDay.garageId, garageId));
+}
+
+export type PostSettingRow = typeof postSetting.$inferSelect;
+
+/** The garage's hour, mail server and webhook, secrets included: for the worker alone. */
+export async function readPost(tx: Tx, garageId: string): Promise<PostSettingRow | null> {
+  const [found] = await tx.select().from(postSetting).where(eq(postSetting.garageId, garageId));
+  return found ?? null;
+}
+
+/** @returns false if that date has had its letters: somebody else was faster */
+export async function insertDigest(tx: Tx, row: typeof digest.$inferInsert): Promise<boolean> {
+  const made = await tx
+    .insert(digest)
+    .values(row)
+    .onConflictDoNothing()
+    .returning({ date: digest.date });
+  return made.length > 0;
+}
+
+export async function insertLetter(tx: Tx, row: typeof letter.$inferInsert): Promise<void> {
+  await tx.insert(letter).values(row);
+}
+
+/** Something is to leave the house, at an instant or later. */
+export async function insertDelivery(
+  tx: Tx,
+  row: typeof delivery.$inferInsert,
+  dueAt: Date,
+): Promise<void> {
+  const { garageId, id } = row;
+  await tx.insert(delivery).values(row);
+  await tx.insert(deliveryDue).values({ garageId, id, dueAt });
+}
+
+export async function insertSecretKey(tx: Tx, row: typeof secretKey.$inferInsert): Promise<void> {
+  await tx.insert(secretKey).values(row);
+}
