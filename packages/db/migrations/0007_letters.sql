@@ -197,7 +197,7 @@ grant select (garage_id, id, date, user_id, body, said, text, html, read_at), up
 --> statement-breakpoint
 grant select, insert on delivery to app;
 --> statement-breakpoint
-grant insert on delivery_due to app;
+grant select, insert on delivery_due to app;
 --> statement-breakpoint
 grant select, insert, delete on secret_key to app;
 --> statement-breakpoint
