@@ -19,6 +19,7 @@ export async function emptyTrip(queue: {
   lanes.work({
     recompute: async () => {},
     night: async () => {},
+    letters: async () => {},
     tick: async () => {},
     gaveUp: () => {},
     finished: ({ carId }) => back(carId),

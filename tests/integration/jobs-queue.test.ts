@@ -25,6 +25,7 @@ describe.each(BACKENDS)('the queue', ({ backend, here }) => {
           done.push(carId);
         },
         night: async () => {},
+        letters: async () => {},
         tick: async () => {},
         gaveUp: () => {},
       });

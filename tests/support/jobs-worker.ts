@@ -43,6 +43,7 @@ export function workerOn(
   return startWorker({
     databaseJobUrl: database.jobUrl,
     redisUrl: redis?.url,
+    origin: 'https://garage.example',
     clock: clockAt(TEST_DAY),
     log: silent,
     ...options,

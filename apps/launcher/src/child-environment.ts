@@ -44,6 +44,7 @@ export function workerEnvironment(env: LauncherEnv, servers: Servers): NodeJS.Pr
   return {
     ...inherited(env),
     DATABASE_JOB_URL: servers.jobUrl,
+    QUARTERMARK_ORIGIN: env.origin,
     ...(servers.redisUrl === null ? {} : { REDIS_URL: servers.redisUrl }),
   };
 }

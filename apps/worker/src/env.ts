@@ -13,6 +13,13 @@ const variables = z.object({
       error: 'must be a Redis address such as redis://127.0.0.1:6379, or be left out',
     })
     .optional(),
+  QUARTERMARK_ORIGIN: z
+    .url({
+      protocol: /^https?$/,
+      error: 'must be the address people open, such as https://garage.example.org',
+    })
+    .transform((url) => new URL(url).origin)
+    .default('http://127.0.0.1:3000'),
   LOG_LEVEL: z.enum(['debug', 'info', 'warn', 'error']).default('info'),
 });
 
@@ -20,7 +27,9 @@ const variables = z.object({
 const testVariables = () =>
   z.object({
     QUARTERMARK_TODAY: z.iso.date().optional(),
-    QUARTERMARK_PAUSE_AT: z.enum(['afterRead', 'beforeWrite', 'afterPublish']).optional(),
+    QUARTERMARK_PAUSE_AT: z
+      .enum(['afterRead', 'beforeWrite', 'afterPublish', 'composed'])
+      .optional(),
   });
 
 export type Env = z.infer<typeof variables> & z.infer<ReturnType<typeof testVariables>>;

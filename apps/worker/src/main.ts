@@ -14,6 +14,7 @@ const log = pino({ level: env.LOG_LEVEL, base: { app: 'worker' } });
 const worker = startWorker({
   databaseJobUrl: env.DATABASE_JOB_URL,
   redisUrl: env.REDIS_URL,
+  origin: env.QUARTERMARK_ORIGIN,
   clock: clockOf(env),
   log,
   ...(__TEST_BUILD__ ? { reached: pauseAt(env) } : {}),

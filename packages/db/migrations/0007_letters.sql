@@ -159,7 +159,7 @@ alter table garage_day
   -- the latest civil date that has had its letters; null: none yet
   add column letter_date date,
   -- from when on the next letters may be composed
-  add column compose_at timestamptz not null default now();
+  add column compose_at timestamptz not null default to_timestamp(0);
 --> statement-breakpoint
 create index garage_day_to_compose on garage_day (compose_at);
 --> statement-breakpoint

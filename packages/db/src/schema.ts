@@ -372,7 +372,7 @@ export const garageDay = pgTable('garage_day', {
   /** the latest civil date that has had its letters; null: none yet */
   letterDate: date('letter_date'),
   /** from when on the next letters may be composed */
-  composeAt: instant('compose_at').notNull().defaultNow(),
+  composeAt: instant('compose_at').notNull().default(new Date(0)),
 });
 
 /** One row: the setup token (hashed) while no owner exists, and when the owner was made. */

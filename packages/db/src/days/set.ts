@@ -1,4 +1,3 @@
-import { sql } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { garageDay } from '../schema.ts';
 
@@ -11,7 +10,7 @@ export async function setGarageDay(
   row: { garageId: string; zone: string; nextDayAt: Date },
 ): Promise<void> {
   const { zone, nextDayAt } = row;
-  const composeAt = sql`now()`;
+  const composeAt = new Date(0);
   await tx
     .insert(garageDay)
     .values(row)

@@ -6,8 +6,6 @@ import { garageDay } from '../schema.ts';
 export type GarageToCompose = {
   garageId: string;
   zone: string;
-  /** whether every car stood in the present day when the day was closed last */
-  nextDayAt: Date;
   /** the latest civil date that has had its letters */
   letterDate: string | null;
 };
@@ -18,15 +16,13 @@ export async function garagesToCompose(
   now: Date,
   page: { after: string | null; limit: number },
 ): Promise<GarageToCompose[]> {
-  const rows = await db.orm.execute<GarageToCompose & { nextDayMs: number }>(sql`
-    select garage_id as "garageId", zone, letter_date::text as "letterDate",
-      (extract(epoch from next_day_at) * 1000)::float8 as "nextDayMs"
+  return db.orm.execute<GarageToCompose>(sql`
+    select garage_id as "garageId", zone, letter_date::text as "letterDate"
     from garage_day
     where compose_at <= ${now.toISOString()}::timestamptz
       ${page.after === null ? sql`` : sql`and garage_id > ${page.after}::uuid`}
     order by garage_id
-    limit ${page.limit}`);
-  return rows.map(({ nextDayMs, ...row }) => ({ ...row, nextDayAt: new Date(nextDayMs) }));
+    limit ${page.limit}`) as unknown as Promise<GarageToCompose[]>;
 }
 
 /** The same of one garage, locked until the transaction ends; null: it has no day yet. */
@@ -35,7 +31,6 @@ export async function lockLetterDay(tx: Tx, garageId: string): Promise<GarageToC
     .select({
       garageId: garageDay.garageId,
       zone: garageDay.zone,
-      nextDayAt: garageDay.nextDayAt,
       letterDate: garageDay.letterDate,
     })
     .from(garageDay)

@@ -1,6 +1,7 @@
 import { failWork, withGarage } from '@quartermark/db';
 import { causeOf } from './causes.ts';
 import type { Handlers, Work } from './lanes.ts';
+import { composeLetters, openLetters } from './letters/night-of-letters.ts';
 import { openNight, runNightChunk } from './night.ts';
 import { TRIES } from './queue.ts';
 import { recompute } from './recompute.ts';
@@ -21,7 +22,11 @@ export function handlersOf(shop: Shop): Handlers {
     },
     night: (work, tries) =>
       runNightChunk(shop, work, tries, (car, error) => recordFailure(shop, car, error, TRIES)),
-    tick: () => openNight(shop),
+    letters: (work) => composeLetters(shop, work),
+    async tick() {
+      await openNight(shop);
+      await openLetters(shop);
+    },
     gaveUp: (work, error) => void recordFailure(shop, work, error, 1),
   };
 }

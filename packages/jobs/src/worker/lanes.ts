@@ -9,6 +9,9 @@ export type NightWork = {
   carIds: string[];
 };
 
+/** Garages whose letters of the night are composed one after another. */
+export type LetterWork = { garageIds: string[] };
+
 export type Tries = {
   /** further tries after this one; 0 = this is the last */
   left: number;
@@ -17,6 +20,7 @@ export type Tries = {
 export type Handlers = {
   recompute(work: Work, tries: Tries): Promise<void>;
   night(work: NightWork, tries: Tries): Promise<void>;
+  letters(work: LetterWork): Promise<void>;
   tick(): Promise<void>;
   /** the queue itself gave a job up: its process died several times running */
   gaveUp(work: Work, error: Error): void;
@@ -31,6 +35,7 @@ export type Lanes = {
   /** Drops a car's coalescing key, so that a key left behind by a lost job cannot hold the car back. */
   forget(job: Work): Promise<void>;
   publishNight(jobs: NightWork[]): Promise<void>;
+  publishLetters(jobs: LetterWork[]): Promise<void>;
   /** Makes sure the night tick is scheduled; does nothing when it is. */
   keepTicking(everyMs: number): Promise<void>;
   work(handlers: Handlers): void;

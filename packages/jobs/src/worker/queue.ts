@@ -16,7 +16,7 @@ import {
   withBackend,
 } from 'bullmq';
 import type { Logger } from 'pino';
-import type { Lanes, NightWork, Pace, Work } from './lanes.ts';
+import type { Lanes, LetterWork, NightWork, Pace, Work } from './lanes.ts';
 import { warnOfEviction } from './warn-of-eviction.ts';
 
 export type QueueConfig = {
@@ -40,6 +40,9 @@ const KEEP_TRYING: JobsOptions = {
 const TICK = 'night-tick';
 /** Chunks stand behind the tick, which must not wait for a whole night's work. */
 const CHUNK_PRIORITY = 10;
+const LETTERS = 'letters';
+/** Cars come first: letters speak of their new day. */
+const LETTERS_PRIORITY = 20;
 
 export const coalescingKey = (garageId: string, carId: string) => `${garageId}-${carId}`;
 
@@ -100,6 +103,19 @@ export async function openLanes(config: QueueConfig): Promise<Lanes> {
         })),
       );
     },
+    async publishLetters(jobs) {
+      await night.addBulk(
+        jobs.map((job) => ({
+          name: LETTERS,
+          data: job,
+          opts: {
+            ...KEEP_TRYING,
+            priority: LETTERS_PRIORITY,
+            deduplication: { id: `letters ${job.garageIds[0]}` },
+          },
+        })),
+      );
+    },
     async keepTicking(everyMs) {
       const scheduler = await night.getJobScheduler(TICK);
       if (scheduler?.every === everyMs) return;
@@ -113,9 +129,11 @@ export async function openLanes(config: QueueConfig): Promise<Lanes> {
       const onPeople = engine.worker('people', pace.peopleAtOnce, async (data, tries) =>
         handlers.recompute(data as Work, tries),
       );
-      const onNight = engine.worker('night', pace.nightAtOnce, async (data, tries, name) =>
-        name === TICK ? handlers.tick() : handlers.night(data as NightWork, tries),
-      );
+      const onNight = engine.worker('night', pace.nightAtOnce, async (data, tries, name) => {
+        if (name === TICK) await handlers.tick();
+        else if (name === LETTERS) await handlers.letters(data as LetterWork);
+        else await handlers.night(data as NightWork, tries);
+      });
       workers.push(onPeople, onNight);
       for (const worker of workers)
         worker.on('error', (error) => log.warn({ error: error.message }, 'queue: trouble'));

@@ -7,7 +7,7 @@ import type { Lanes, Pace } from './lanes.ts';
 export type Clock = { now(): Date };
 
 /** Points at which a test may stop the process. */
-export type Point = 'afterRead' | 'beforeWrite' | 'afterPublish';
+export type Point = 'afterRead' | 'beforeWrite' | 'afterPublish' | 'composed';
 
 /** The engine as the worker uses it. */
 export type Engine = { version: number; answer(asked: RoadAsked): Answer };
@@ -20,5 +20,7 @@ export type Shop = {
   log: Logger;
   engine: Engine;
   pace: Pace;
+  /** address people open: links of letters begin with it */
+  origin: string;
   reached(point: Point): Promise<void>;
 };

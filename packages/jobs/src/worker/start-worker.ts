@@ -17,6 +17,8 @@ export type WorkerOptions = {
   databaseJobUrl: string;
   /** without it the queue lies in the same PostgreSQL */
   redisUrl?: string | undefined;
+  /** address people open: links of letters begin with it */
+  origin: string;
   clock: Clock;
   log: Logger;
   engine?: Engine;
@@ -34,7 +36,7 @@ export type RunningWorker = {
 };
 
 export function startWorker(options: WorkerOptions): RunningWorker {
-  const { databaseJobUrl, redisUrl, clock, log } = options;
+  const { databaseJobUrl, redisUrl, origin, clock, log } = options;
   const pace = { ...PACE, ...options.pace };
   const engine = options.engine ?? { version: ENGINE_VERSION, answer: answerOf };
   const reached = options.reached ?? (() => Promise.resolve());
@@ -49,7 +51,7 @@ export function startWorker(options: WorkerOptions): RunningWorker {
   async function start() {
     const lanes = await openLanes({ redisUrl, databaseJobUrl, pace, log });
     parts.lanes = lanes;
-    const shop: Shop = { db, lanes, clock, log, engine, pace, reached };
+    const shop: Shop = { db, lanes, clock, log, engine, pace, origin, reached };
     lanes.work(handlersOf(shop));
     const relay = startRelay(shop);
     parts.relay = relay;
