@@ -44,7 +44,7 @@ describe('docker-compose.yml', () => {
   test('sets only what web, worker and launcher read', () => {
     const readers = ['apps/web/src/env.ts', 'apps/worker/src/env.ts', 'apps/launcher/src/env.ts'];
     const known = readers.map(read).join('\n');
-    const set = all(compose, /^ {6}((?:DATABASE|REDIS|QUARTERMARK|PORT)\w*):/gm);
+    const set = all(compose, /^ {6}((?:DATABASE|REDIS|QUARTERMARK|PORT|POST_)\w*):/gm);
     expect(set.length).toBeGreaterThan(8);
     const ofProxy = all(read('deploy/Caddyfile'), /\{\$(\w+)\}/g);
     expect(set.filter((name) => !known.includes(name) && !ofProxy.includes(name))).toEqual([]);

@@ -21,6 +21,7 @@ export async function emptyTrip(queue: {
     night: async () => {},
     letters: async () => {},
     tick: async () => {},
+    post: async () => {},
     gaveUp: () => {},
     finished: ({ carId }) => back(carId),
   });

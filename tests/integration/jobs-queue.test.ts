@@ -27,6 +27,7 @@ describe.each(BACKENDS)('the queue', ({ backend, here }) => {
         night: async () => {},
         letters: async () => {},
         tick: async () => {},
+        post: async () => {},
         gaveUp: () => {},
       });
     });

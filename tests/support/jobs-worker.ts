@@ -1,4 +1,5 @@
 import {
+  addressPolicyOf,
   type Clock,
   type RunningWorker,
   startWorker,
@@ -44,6 +45,7 @@ export function workerOn(
     databaseJobUrl: database.jobUrl,
     redisUrl: redis?.url,
     origin: 'https://garage.example',
+    policy: addressPolicyOf('', ''),
     clock: clockAt(TEST_DAY),
     log: silent,
     ...options,

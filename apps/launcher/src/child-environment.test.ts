@@ -35,6 +35,12 @@ test('workerEnvironment() knows the job role and the queue and nothing of owner 
   expect(JSON.stringify(worker)).not.toMatch(/owners-word|apps-word/);
 });
 
+test('workerEnvironment() knows the address people open, and where the post may go', () => {
+  const POST_ALLOW_PRIVATE = 'mail.home.arpa';
+  const worker = workerEnvironment(readEnv({ ...given, POST_ALLOW_PRIVATE }), servers);
+  expect(worker).toMatchObject({ QUARTERMARK_ORIGIN: 'http://127.0.0.1:3000', POST_ALLOW_PRIVATE });
+});
+
 test('workerEnvironment() hands the shifted day on to a test build alone', () => {
   expect(workerEnvironment(readEnv(given), servers).QUARTERMARK_TODAY).toBeUndefined();
   const test = readEnv({ ...given, TEST_BUILD: '1' });

@@ -20,6 +20,24 @@ test('readEnv() names every variable that is missing or malformed, and how to wr
   expect(read).toThrow(/REDIS_URL: must be a Redis address/);
 });
 
+test('readEnv() says in words of its own where the post may go and what is wrong with that', () => {
+  built(false);
+  const read = (more: Record<string, string>) => readEnv({ DATABASE_JOB_URL: url, ...more });
+  expect(read({})).toMatchObject({ POST_ALLOW_PRIVATE: '', POST_ALLOW_PORTS: '' });
+  expect(() => read({ POST_ALLOW_PRIVATE: 'mail.home.arpa, 10.0.0.0/99' })).toThrow(
+    /POST_ALLOW_PRIVATE holds "10.0.0.0\/99"/,
+  );
+  expect(() => read({ POST_ALLOW_PORTS: 'smtp:0' })).toThrow(/POST_ALLOW_PORTS holds "smtp:0"/);
+});
+
+test('readEnv() takes the origin alone of the address people open', () => {
+  built(false);
+  const read = (origin: string) =>
+    readEnv({ DATABASE_JOB_URL: url, QUARTERMARK_ORIGIN: origin }).QUARTERMARK_ORIGIN;
+  expect(read('https://garage.example/')).toBe('https://garage.example');
+  expect(() => read('garage.example')).toThrow(/QUARTERMARK_ORIGIN: must be the address people/);
+});
+
 test('readEnv() knows the shifted day in the test build alone', () => {
   const given = { DATABASE_JOB_URL: url, QUARTERMARK_TODAY: '2026-06-15' };
   built(true);

@@ -1,4 +1,4 @@
-import { startWorker } from '@quartermark/jobs/worker';
+import { addressPolicyOf, startWorker } from '@quartermark/jobs/worker';
 import pino from 'pino';
 import { clockOf } from './clock-of.ts';
 import { readEnv } from './env.ts';
@@ -15,6 +15,7 @@ const worker = startWorker({
   databaseJobUrl: env.DATABASE_JOB_URL,
   redisUrl: env.REDIS_URL,
   origin: env.QUARTERMARK_ORIGIN,
+  policy: addressPolicyOf(env.POST_ALLOW_PRIVATE, env.POST_ALLOW_PORTS),
   clock: clockOf(env),
   log,
   ...(__TEST_BUILD__ ? { reached: pauseAt(env) } : {}),

@@ -3,13 +3,15 @@ import { causeOf } from './causes.ts';
 import type { Handlers, Work } from './lanes.ts';
 import { composeLetters, openLetters } from './letters/night-of-letters.ts';
 import { openNight, runNightChunk } from './night.ts';
+import { postDelivery } from './post/post-delivery.ts';
+import type { Post } from './post/start-post.ts';
 import { TRIES } from './queue.ts';
 import { recompute } from './recompute.ts';
 import type { Shop } from './shop.ts';
 import { waitAfterMs } from './wait.ts';
 
 /** What is done with each kind of job, and what is left for a person to see when it fails for good. */
-export function handlersOf(shop: Shop): Handlers {
+export function handlersOf(shop: Shop, post: Post): Handlers {
   return {
     async recompute(work, { left }) {
       try {
@@ -22,11 +24,17 @@ export function handlersOf(shop: Shop): Handlers {
     },
     night: (work, tries) =>
       runNightChunk(shop, work, tries, (car, error) => recordFailure(shop, car, error, TRIES)),
-    letters: (work) => composeLetters(shop, work),
+    async letters(work) {
+      await composeLetters(shop, work);
+      // those of a night that was made up for are due at once
+      await post.sweep();
+    },
     async tick() {
+      await post.sweep();
       await openNight(shop);
       await openLetters(shop);
     },
+    post: (work) => postDelivery(shop, work),
     gaveUp: (work, error) => void recordFailure(shop, work, error, 1),
   };
 }

@@ -26,10 +26,24 @@
  *   redoes it.
  * - **midnight passes**: each garage's cars are redone after its own midnight, on a queue of their own,
  *   behind which no entry waits.
+ *
+ * **A letter that is composed leaves the house**, or a row says why it did not. A try is written down before anything
+ * is sent, and nobody else tries before its lease (10 min) is over; how it ended is written down afterwards. What
+ * happens to letters if
+ * - **the process is killed before the try**: the next worker finds it due, within 60 s.
+ * - **it is killed between the try's note and its end**: it is tried again after the lease, under the same Message-ID
+ *   and with the same parts. Where the mail server had taken the first one, a second copy comes that a mailbox knows
+ *   by its Message-ID; the row says that this may be so. SMTP has no way to ask, so it is twice rather than never.
+ * - **the server is busy, or nobody answers**: eight tries within some 15 hours, then the row is given up.
+ * - **the server refuses it, or the address is not allowed**: given up at once, with the server's words.
+ * - **the mail server is gone, the reader left or wants no mail any more**: given up, saying so. Nothing is sent.
+ * - **Redis is emptied**: what is due stands in the database and is found within 60 s.
+ * - **two workers run**: one claims the row, the other passes over it.
  */
 export type { Answer } from './answer.ts';
 export { answerOf } from './answer.ts';
 export { type Lanes, PACE, type Pace, type Work } from './lanes.ts';
+export { addressPolicyOf } from './post/address-policy-of.ts';
 export { openLanes } from './queue.ts';
 export type { Clock, Engine, Point } from './shop.ts';
 export { type RunningWorker, startWorker, type WorkerOptions } from './start-worker.ts';

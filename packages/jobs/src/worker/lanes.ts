@@ -12,6 +12,13 @@ export type NightWork = {
 /** Garages whose letters of the night are composed one after another. */
 export type LetterWork = { garageIds: string[] };
 
+/** A delivery that is due; the job looks again whether it still is. */
+export type PostWork = {
+  deliveryId: string;
+  /** ms since 1970, which it was found due for: one job waits for each */
+  dueMs: number;
+};
+
 export type Tries = {
   /** further tries after this one; 0 = this is the last */
   left: number;
@@ -22,13 +29,17 @@ export type Handlers = {
   night(work: NightWork, tries: Tries): Promise<void>;
   letters(work: LetterWork): Promise<void>;
   tick(): Promise<void>;
+  post(work: PostWork): Promise<void>;
   /** the queue itself gave a job up: its process died several times running */
   gaveUp(work: Work, error: Error): void;
   /** the queue has taken note that the job is done; the end of its round trip */
   finished?(work: Work): void;
 };
 
-/** The two queues as the rest sees them: `people` for entries, `night` for the day's sweep. */
+/**
+ * The three queues as the rest sees them: `people` for entries, `night` for the day's sweep, `post` for what leaves
+ * the house, so that a slow mail server holds up no night.
+ */
 export type Lanes = {
   /** Resolves once the queue has the jobs; at most one waiting and one running per car. */
   publish(jobs: Work[]): Promise<void>;
@@ -36,6 +47,7 @@ export type Lanes = {
   forget(job: Work): Promise<void>;
   publishNight(jobs: NightWork[]): Promise<void>;
   publishLetters(jobs: LetterWork[]): Promise<void>;
+  publishPost(jobs: PostWork[]): Promise<void>;
   /** Makes sure the night tick is scheduled; does nothing when it is. */
   keepTicking(everyMs: number): Promise<void>;
   work(handlers: Handlers): void;
@@ -51,6 +63,9 @@ export type Pace = {
   lockMs: number;
   peopleAtOnce: number;
   nightAtOnce: number;
+  postAtOnce: number;
+  /** nobody else tries a delivery so long; longer than any try lasts */
+  leaseMs: number;
 };
 
 export const PACE: Pace = {
@@ -60,4 +75,6 @@ export const PACE: Pace = {
   lockMs: 10_000,
   peopleAtOnce: 4,
   nightAtOnce: 1,
+  postAtOnce: 4,
+  leaseMs: 10 * 60_000,
 };

@@ -16,7 +16,7 @@ import {
   withBackend,
 } from 'bullmq';
 import type { Logger } from 'pino';
-import type { Lanes, LetterWork, NightWork, Pace, Work } from './lanes.ts';
+import type { Lanes, LetterWork, NightWork, Pace, PostWork, Work } from './lanes.ts';
 import { warnOfEviction } from './warn-of-eviction.ts';
 
 export type QueueConfig = {
@@ -43,6 +43,8 @@ const CHUNK_PRIORITY = 10;
 const LETTERS = 'letters';
 /** Cars come first: letters speak of their new day. */
 const LETTERS_PRIORITY = 20;
+/** A job that was lost holds its delivery back no longer than this. */
+const POST_KEY_MS = 50_000;
 
 export const coalescingKey = (garageId: string, carId: string) => `${garageId}-${carId}`;
 
@@ -60,15 +62,20 @@ export async function migrateQueueSchema(ownerUrl: string): Promise<void> {
   }
 }
 
-/** Opens both queues. Waits until they answer, so that a publication afterwards fails fast. */
+/** Opens the queues. Waits until they answer, so that a publication afterwards fails fast. */
 export async function openLanes(config: QueueConfig): Promise<Lanes> {
   const { log, pace } = config;
   const engine = chooseEngine(config);
-  const [people, night] = [engine.queue('people'), engine.queue('night')];
+  const [people, night, post] = [
+    engine.queue('people'),
+    engine.queue('night'),
+    engine.queue('post'),
+  ];
+  const queues = [people, night, post];
   const workers: Worker[] = [];
-  for (const queue of [people, night])
+  for (const queue of queues)
     queue.on('error', (error) => log.warn({ error: error.message }, 'queue: connection trouble'));
-  await Promise.all([people.waitUntilReady(), night.waitUntilReady()]);
+  await Promise.all(queues.map((queue) => queue.waitUntilReady()));
   if (config.redisUrl) await warnOfEviction(config.redisUrl, log);
 
   return {
@@ -116,6 +123,18 @@ export async function openLanes(config: QueueConfig): Promise<Lanes> {
         })),
       );
     },
+    async publishPost(jobs) {
+      await post.addBulk(
+        jobs.map((job) => ({
+          name: 'post',
+          data: job,
+          opts: {
+            ...KEEP_TRYING,
+            deduplication: { id: `${job.deliveryId} ${job.dueMs}`, ttl: POST_KEY_MS },
+          },
+        })),
+      );
+    },
     async keepTicking(everyMs) {
       const scheduler = await night.getJobScheduler(TICK);
       if (scheduler?.every === everyMs) return;
@@ -134,7 +153,10 @@ export async function openLanes(config: QueueConfig): Promise<Lanes> {
         else if (name === LETTERS) await handlers.letters(data as LetterWork);
         else await handlers.night(data as NightWork, tries);
       });
-      workers.push(onPeople, onNight);
+      const onPost = engine.worker('post', pace.postAtOnce, (data) =>
+        handlers.post(data as PostWork),
+      );
+      workers.push(onPeople, onNight, onPost);
       for (const worker of workers)
         worker.on('error', (error) => log.warn({ error: error.message }, 'queue: trouble'));
       onPeople.on('completed', (job) => handlers.finished?.(job.data as Work));
@@ -149,7 +171,7 @@ export async function openLanes(config: QueueConfig): Promise<Lanes> {
       await within(graceMs, Promise.all(workers.map((worker) => worker.close())), () =>
         Promise.all(workers.map((worker) => worker.close(true))),
       );
-      await Promise.all([people.close(), night.close()]);
+      await Promise.all(queues.map((queue) => queue.close()));
     },
   };
 }
@@ -192,7 +214,7 @@ function chooseEngine({ redisUrl, databaseJobUrl, pace }: QueueConfig): Engine {
     };
   }
   const onPostgres = withBackend(createPostgresBackend);
-  // 2 queues x 1 + 2 workers x (2 + 1 listening) = 8 connections
+  // 3 queues x 1 + 3 workers x (2 + 1 listening) = 12 connections
   const connection = (max: number) => ({
     connectionString: databaseJobUrl,
     schema: 'bullmq',

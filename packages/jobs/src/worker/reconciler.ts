@@ -1,6 +1,7 @@
 import { pruneOutbox, type StaleCar, takeStale } from '@quartermark/db';
 import { causeOf } from './causes.ts';
 import { chunksOf } from './night.ts';
+import type { Post } from './post/start-post.ts';
 import type { Relay } from './relay.ts';
 import type { Shop } from './shop.ts';
 
@@ -13,7 +14,7 @@ export type Reconciler = { sweep(): Promise<void>; stop(): Promise<void> };
  * is done, and queues the difference itself. It looks only at the database, so it does not matter what
  * became of the queue.
  */
-export function startReconciler(shop: Shop, relay: Relay): Reconciler {
+export function startReconciler(shop: Shop, relay: Relay, post: Post): Reconciler {
   const { db, lanes, log, pace, engine } = shop;
   /** cars found behind in the last sweep, with the version that was wanted */
   let seenBefore = new Map<string, number>();
@@ -23,6 +24,7 @@ export function startReconciler(shop: Shop, relay: Relay): Reconciler {
   async function sweepOnce() {
     await lanes.keepTicking(pace.tickMs);
     await relay.drain();
+    await post.sweep();
     const seen = new Map<string, number>();
     let taken: StaleCar[];
     do {

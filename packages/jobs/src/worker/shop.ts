@@ -1,4 +1,5 @@
 import type { Db, RoadAsked } from '@quartermark/db';
+import type { AddressPolicy } from '@quartermark/post';
 import type { Logger } from 'pino';
 import type { Answer } from './answer.ts';
 import type { Lanes, Pace } from './lanes.ts';
@@ -7,7 +8,13 @@ import type { Lanes, Pace } from './lanes.ts';
 export type Clock = { now(): Date };
 
 /** Points at which a test may stop the process. */
-export type Point = 'afterRead' | 'beforeWrite' | 'afterPublish' | 'composed';
+export type Point =
+  | 'afterRead'
+  | 'beforeWrite'
+  | 'afterPublish'
+  | 'composed'
+  | 'claimed'
+  | 'accepted';
 
 /** The engine as the worker uses it. */
 export type Engine = { version: number; answer(asked: RoadAsked): Answer };
@@ -22,5 +29,7 @@ export type Shop = {
   pace: Pace;
   /** address people open: links of letters begin with it */
   origin: string;
+  /** where letters and webhooks may go */
+  policy: AddressPolicy;
   reached(point: Point): Promise<void>;
 };

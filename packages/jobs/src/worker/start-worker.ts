@@ -1,9 +1,11 @@
 import { connect, type Listener, listen, OUTBOX_CHANNEL } from '@quartermark/db';
 import { ENGINE_VERSION } from '@quartermark/engine';
+import type { AddressPolicy } from '@quartermark/post';
 import type { Logger } from 'pino';
 import { answerOf } from './answer.ts';
 import { handlersOf } from './handlers.ts';
 import { type Lanes, PACE, type Pace } from './lanes.ts';
+import { type Post, startPost } from './post/start-post.ts';
 import { openLanes } from './queue.ts';
 import { type Reconciler, startReconciler } from './reconciler.ts';
 import { type Relay, startRelay } from './relay.ts';
@@ -19,6 +21,8 @@ export type WorkerOptions = {
   redisUrl?: string | undefined;
   /** address people open: links of letters begin with it */
   origin: string;
+  /** where letters and webhooks may go, see `addressPolicyOf()` */
+  policy: AddressPolicy;
   clock: Clock;
   log: Logger;
   engine?: Engine;
@@ -36,7 +40,7 @@ export type RunningWorker = {
 };
 
 export function startWorker(options: WorkerOptions): RunningWorker {
-  const { databaseJobUrl, redisUrl, origin, clock, log } = options;
+  const { databaseJobUrl, redisUrl, origin, policy, clock, log } = options;
   const pace = { ...PACE, ...options.pace };
   const engine = options.engine ?? { version: ENGINE_VERSION, answer: answerOf };
   const reached = options.reached ?? (() => Promise.resolve());
@@ -44,6 +48,7 @@ export function startWorker(options: WorkerOptions): RunningWorker {
   const parts: {
     lanes?: Lanes;
     relay?: Relay;
+    post?: Post;
     reconciler?: Reconciler;
     listener?: Listener;
   } = {};
@@ -51,15 +56,20 @@ export function startWorker(options: WorkerOptions): RunningWorker {
   async function start() {
     const lanes = await openLanes({ redisUrl, databaseJobUrl, pace, log });
     parts.lanes = lanes;
-    const shop: Shop = { db, lanes, clock, log, engine, pace, origin, reached };
-    lanes.work(handlersOf(shop));
+    const shop: Shop = { db, lanes, clock, log, engine, pace, origin, policy, reached };
+    const post = startPost(shop);
+    parts.post = post;
+    lanes.work(handlersOf(shop, post));
     const relay = startRelay(shop);
     parts.relay = relay;
-    const drain = () => void relay.drain();
+    const drain = () => {
+      void relay.drain();
+      void post.sweep();
+    };
     parts.listener = listen(databaseJobUrl, OUTBOX_CHANNEL, drain, drain);
     await parts.listener.ready;
     await relay.drain();
-    parts.reconciler = startReconciler(shop, relay);
+    parts.reconciler = startReconciler(shop, relay, post);
     await parts.reconciler.sweep();
   }
 
@@ -71,7 +81,8 @@ export function startWorker(options: WorkerOptions): RunningWorker {
     ready,
     reconcile: async () => parts.reconciler?.sweep(),
     async stop() {
-      await Promise.all([parts.listener?.close(), parts.relay?.stop(), parts.reconciler?.stop()]);
+      const { listener, relay, reconciler, post } = parts;
+      await Promise.all([listener?.close(), relay?.stop(), reconciler?.stop(), post?.stop()]);
       await parts.lanes?.close(GRACE_MS);
       await db.close();
     },
