@@ -39,6 +39,12 @@ import { addItem, addItemInput } from './item/add.ts';
 import { addManyItems, addManyItemsInput } from './item/add-many.ts';
 import { changeItem, changeItemInput } from './item/change.ts';
 import { removeItem, removeItemInput } from './item/remove.ts';
+import { letterList, letterListInput } from './letter/list.ts';
+import { markRead, markReadInput } from './letter/mark-read.ts';
+import { letterSent, letterSentInput } from './letter/sent.ts';
+import { letterTonight, letterTonightInput } from './letter/tonight.ts';
+import { letterUnread, letterUnreadInput, letterView, letterViewInput } from './letter/view.ts';
+import { changeWish, changeWishInput, letterWish, letterWishInput } from './letter/wish.ts';
 import { liveChanges, liveChangesInput } from './live/changes.ts';
 import { oilCompare, oilCompareInput } from './oil/compare.ts';
 import { oilPastInput, oilPastOf } from './oil/past.ts';
@@ -50,6 +56,12 @@ import { addPlannedLayUp, addPlannedLayUpInput } from './planned-lay-up/add.ts';
 import { changePlannedLayUp, changePlannedLayUpInput } from './planned-lay-up/change.ts';
 import { removePlannedLayUp, removePlannedLayUpInput } from './planned-lay-up/remove.ts';
 import { pocketSheet, pocketSheetInput } from './pocket/sheet.ts';
+import { changePost, changePostInput } from './post/change.ts';
+import { postTest, postTestInput } from './post/test.ts';
+import { postView, postViewInput } from './post/view.ts';
+import { addPutOff, addPutOffInput } from './put-off/add.ts';
+import { putOffList, putOffListInput } from './put-off/list.ts';
+import { removePutOff, removePutOffInput } from './put-off/remove.ts';
 import { changeRequirements, changeRequirementsInput } from './requirements/change.ts';
 import { requirementsList, requirementsListInput } from './requirements/list.ts';
 import { listSaidOfCars, saidListInput } from './said/list.ts';
@@ -219,6 +231,54 @@ export const appRouter = router({
     names: procedure
       .input(asked(peopleNamesInput))
       .query(({ ctx, input }) => peopleNames(ctx.world, ctx.asker, input)),
+  }),
+  letter: router({
+    list: procedure
+      .input(asked(letterListInput))
+      .query(({ ctx, input }) => letterList(ctx.world, ctx.asker, input)),
+    view: procedure
+      .input(asked(letterViewInput))
+      .query(({ ctx, input }) => letterView(ctx.world, ctx.asker, input)),
+    unread: procedure
+      .input(asked(letterUnreadInput))
+      .query(({ ctx, input }) => letterUnread(ctx.world, ctx.asker, input)),
+    markRead: procedure
+      .input(asked(markReadInput))
+      .mutation(({ ctx, input }) => markRead(ctx.world, ctx.asker, input)),
+    tonight: procedure
+      .input(asked(letterTonightInput))
+      .query(({ ctx, input }) => letterTonight(ctx.world, ctx.asker, input)),
+    wish: procedure
+      .input(asked(letterWishInput))
+      .query(({ ctx, input }) => letterWish(ctx.world, ctx.asker, input)),
+    changeWish: procedure
+      .input(asked(changeWishInput))
+      .mutation(({ ctx, input }) => changeWish(ctx.world, ctx.asker, input)),
+    sent: procedure
+      .input(asked(letterSentInput))
+      .query(({ ctx, input }) => letterSent(ctx.world, ctx.asker, input)),
+  }),
+  post: router({
+    view: procedure
+      .input(asked(postViewInput))
+      .query(({ ctx, input }) => postView(ctx.world, ctx.asker, input)),
+    change: procedure
+      .input(asked(changePostInput))
+      .mutation(({ ctx, input }) => changePost(ctx.world, ctx.asker, input)),
+    test: procedure
+      .input(asked(postTestInput))
+      .mutation(({ ctx, input }) => postTest(ctx.world, ctx.asker, input)),
+  }),
+  putOff: router({
+    add: procedure
+      .input(asked(addPutOffInput))
+      .mutation(({ ctx, input }) => addPutOff(ctx.world, ctx.asker, input)),
+    list: procedure
+      .input(asked(putOffListInput))
+      .query(({ ctx, input }) => putOffList(ctx.world, ctx.asker, input)),
+    remove: procedure
+      .input(asked(removePutOffInput))
+      .mutation(({ ctx, input }) => removePutOff(ctx.world, ctx.asker, input)),
   }),
   pocket: router({
     sheet: procedure

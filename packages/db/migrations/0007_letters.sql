@@ -18,6 +18,8 @@ create table post_setting (
   -- without the password; null: no mail is sent
   mail jsonb check (jsonb_typeof(mail) = 'object'),
   mail_password text,
+  -- what may be known of it
+  has_password boolean not null generated always as (mail_password is not null) stored,
   -- null: nothing is posted
   hook_url text,
   hook_secret text,
@@ -188,7 +190,7 @@ $$;
 grant select, insert, update on letter_setting, put_off, feed, feed_published to app;
 --> statement-breakpoint
 -- a password and a webhook's secret go in and never come out
-grant select (garage_id, send_minute, mail, hook_url, revision, changed_at, changed_by), insert, update
+grant select (garage_id, send_minute, mail, has_password, hook_url, revision, changed_at, changed_by), insert, update
   on post_setting to app;
 --> statement-breakpoint
 grant select on digest to app;

@@ -1,4 +1,5 @@
 import type { Letter, LetterWish, Said } from '@quartermark/digest';
+import { sql } from 'drizzle-orm';
 import {
   boolean,
   date,
@@ -52,6 +53,8 @@ export const postSetting = pgTable('post_setting', {
   /** null: no mail is sent */
   mail: jsonb('mail').$type<MailSetting>(),
   mailPassword: text('mail_password'),
+  /** what may be known of it */
+  hasPassword: boolean('has_password').notNull().generatedAlwaysAs(sql`mail_password is not null`),
   /** null: nothing is posted */
   hookUrl: text('hook_url'),
   hookSecret: text('hook_secret'),

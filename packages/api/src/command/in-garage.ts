@@ -1,4 +1,10 @@
-import { type GarageOptions, NotYours, type Tx, withGarage } from '@quartermark/db';
+import {
+  type GarageOptions,
+  type GarageRole,
+  NotYours,
+  type Tx,
+  withGarage,
+} from '@quartermark/db';
 import { notFoundHere } from '../refused.ts';
 import type { Asker, World } from '../world.ts';
 
@@ -7,7 +13,7 @@ export async function inGarage<T>(
   world: World,
   asker: Asker,
   garageId: string,
-  fn: (tx: Tx) => Promise<T>,
+  fn: (tx: Tx, role: GarageRole) => Promise<T>,
   options: GarageOptions = {},
 ): Promise<T> {
   try {

@@ -1,4 +1,11 @@
-import { findCommand, type GarageRow, insertCommand, lockGarage, type Tx } from '@quartermark/db';
+import {
+  findCommand,
+  type GarageRole,
+  type GarageRow,
+  insertCommand,
+  lockGarage,
+  type Tx,
+} from '@quartermark/db';
 import { refuse } from '../refused.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
@@ -14,6 +21,8 @@ export type Writing = {
   garage: GarageRow;
   now: Date;
   by: string;
+  /** of whoever asks, in this garage */
+  role: GarageRole;
   commandId: string;
 };
 
@@ -34,13 +43,13 @@ export async function runCommand(
 ): Promise<Written> {
   const { garageId, commandId } = input;
   const hash = payloadHash(verb, input);
-  const written = await inGarage(world, asker, garageId, async (tx) => {
+  const written = await inGarage(world, asker, garageId, async (tx, role) => {
     const garage = await lockGarage(tx, garageId);
     const done = await findCommand(tx, garageId, commandId);
     if (done) return resultOf(done, hash);
     const now = world.clock.now();
     const by = asker.userId;
-    const result = await work({ tx, garage, now, by, commandId });
+    const result = await work({ tx, garage, now, by, role, commandId });
     await insertCommand(tx, { garageId, commandId, verb, payloadHash: hash, result, at: now, by });
     return result;
   });

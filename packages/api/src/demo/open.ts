@@ -53,7 +53,7 @@ async function fill(world: World, tx: Tx): Promise<OpenedDemo> {
   const seed = demoGarage(todayIn(now, zone));
   await foundGarage(tx, garageId, seed.garage, { userId, role: DEMO_ROLE, demo: true, now });
   const garage = await lockGarage(tx, garageId);
-  await load({ tx, garage, now, by: userId, commandId: randomUUID() }, seed);
+  await load({ tx, garage, now, by: userId, role: DEMO_ROLE, commandId: randomUUID() }, seed);
   await wantRecompute(tx, garageId, 'all');
   return { userId, garageId };
 }

@@ -25,7 +25,16 @@ export async function garagesToCompose(
     limit ${page.limit}`) as unknown as Promise<GarageToCompose[]>;
 }
 
-/** The same of one garage, locked until the transaction ends; null: it has no day yet. */
+/** The latest civil date of a garage that has had its letters; null: none yet. */
+export async function lastLetterDate(tx: Tx, garageId: string): Promise<string | null> {
+  const [found] = await tx
+    .select({ letterDate: garageDay.letterDate })
+    .from(garageDay)
+    .where(eq(garageDay.garageId, garageId));
+  return found?.letterDate ?? null;
+}
+
+/** One garage's day, locked until the transaction ends; null: it has no day yet. */
 export async function lockLetterDay(tx: Tx, garageId: string): Promise<GarageToCompose | null> {
   const [found] = await tx
     .select({
