@@ -183,10 +183,10 @@ describe.each(BACKENDS)('the post', ({ backend, here }) => {
     test('sends nothing to whoever wants no mail any more', async () => {
       const { letters } = await mailServer();
       const id = await things.letter(TO);
-      await things.wantMail(false);
+      await things.wish({ mail: false });
       await start();
       const stands = await settled(id);
-      await things.wantMail(true);
+      await things.wish({ mail: true });
       expect(stands).toMatchObject({
         state: 'givenUp',
         words: 'Its reader wants no letters by mail any more.',

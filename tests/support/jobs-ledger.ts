@@ -62,6 +62,15 @@ export class JobsLedger {
     return row?.at.toISOString() ?? null;
   }
 
+  /** As if the garage had had its letters up to this date. */
+  async letterDay(garageId: string, letterDate: string): Promise<void> {
+    const { garageDay } = schema;
+    await this.db.orm
+      .update(garageDay)
+      .set({ letterDate, composeAt: new Date(0) })
+      .where(eq(garageDay.garageId, garageId));
+  }
+
   /** As if the garage's next day had begun. */
   async openDay(garageId: string): Promise<void> {
     const { garageDay } = schema;

@@ -10,7 +10,7 @@ import {
   wakePost,
   withGarage,
 } from '@quartermark/db';
-import { WISH_USUAL } from '@quartermark/digest';
+import { type LetterWish, WISH_USUAL } from '@quartermark/digest';
 import { and, eq, sql } from 'drizzle-orm';
 import type { FreshDatabase } from './database.ts';
 import type { JobsGarage } from './jobs-garage.ts';
@@ -56,11 +56,11 @@ export class ThingsToPost {
     );
   }
 
-  /** Whether the owner wants letters by mail. */
-  async wantMail(mail: boolean): Promise<void> {
+  /** What the owner wants otherwise than usual. */
+  async wish(other: Partial<LetterWish>): Promise<void> {
     const { id: garageId, userId } = this.garage;
     const { letterSetting } = schema;
-    const body = { ...WISH_USUAL, mail };
+    const body = { ...WISH_USUAL, ...other };
     await this.garage.inside((tx) =>
       tx
         .insert(letterSetting)
