@@ -11,6 +11,7 @@ const config: NextConfig = {
   transpilePackages: [
     '@quartermark/api',
     '@quartermark/db',
+    '@quartermark/digest',
     '@quartermark/engine',
     '@quartermark/jobs',
     '@quartermark/seed',

@@ -32,7 +32,7 @@ const MAY: Record<string, string[]> = {
     '@quartermark/seed',
   ],
   seed: ['@quartermark/engine*'],
-  'apps/web': ['type:@quartermark/api/client', '@quartermark/engine*'],
+  'apps/web': ['type:@quartermark/api/client', '@quartermark/engine*', '@quartermark/digest'],
   'apps/web/src/server': ['@quartermark/api*', '@quartermark/engine*'],
   'apps/web/src/app/api': ['@quartermark/api*', '@quartermark/engine*'],
   'apps/web/src/instrumentation.ts': ['@quartermark/api/server'],

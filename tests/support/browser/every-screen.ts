@@ -3,21 +3,29 @@ import {
   demoCar,
   demoEntry,
   demoEvent,
+  demoFact,
   demoGear,
   demoItem,
+  demoItems,
   demoLayUp,
+  demoLetter,
   demoRecord,
 } from './demo.ts';
 
 export type Screen = {
   name: string;
-  /** inside the demo garage, or from the root where it begins with a slash */
-  path: string;
+  /** inside the demo garage, or from the root where it begins with a slash; some have to be looked for */
+  path: string | ((page: Page, garage: string) => Promise<string>);
+  /** waits for what the worker does at its own pace */
+  slow?: true;
   /** 200 unless said otherwise */
   status?: number;
   /** opens what is folded away */
   unfold?: (page: Page) => Promise<void>;
 };
+
+/** As long as a slow screen may take. */
+export const SLOW_MS = 7 * 60_000;
 
 const KINDS = [
   'odometer',
@@ -109,6 +117,17 @@ async function setWhatItAsks(page: Page): Promise<void> {
   if (await own.isVisible()) await own.click();
 }
 
+/** Shows the fields of a letter once a week, of some cars. */
+async function chooseOnceAWeek(page: Page): Promise<void> {
+  await page.getByRole('radio', { name: 'Once a week' }).click();
+  await page.getByRole('radio', { name: 'Only some' }).click();
+}
+
+/** Opens the text of a letter. */
+async function openTheText(page: Page): Promise<void> {
+  await openFolds(page, 'The letter as text');
+}
+
 /** Every screen there is, as the demo garage fills it. */
 export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'garage', path: '', unfold: openTheTable },
@@ -179,6 +198,10 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'log', path: 'log' },
   { name: 'we said, it was', path: 'said', unfold: openAllWhys },
   { name: 'log of findings and incidents', path: 'log?kind=trouble' },
+  { name: 'letters', path: 'letters' },
+  { name: 'what letters come, and when', path: 'letters/settings', unfold: chooseOnceAWeek },
+  { name: 'put off', path: `letters/put-off?fact=${demoFact(1, 5)}&until=2026-06-20` },
+  { name: 'parts were ordered', path: `${demoCar(1)}/order?${demoItems(1, 1, 2)}` },
   { name: 'what happened, which car', path: 'record' },
   { name: 'what happened, what', path: demoRecord(1) },
   ...KINDS.map((kind) => ({ name: `record ${kind}`, path: demoRecord(1, `/${kind}`) })),
@@ -188,11 +211,14 @@ export const EVERY_SCREEN: readonly Screen[] = [
   { name: 'first start', path: '/start' },
   { name: 'sign in', path: '/sign-in' },
   { name: 'nothing here', path: '/no-such-page', status: 404 },
+  // last, since the first letter of the garage comes at a tick of the worker
+  { name: 'a letter as it was sent', path: demoLetter, slow: true, unfold: openTheText },
 ];
 
 /** Goes to a screen and waits until it stands. */
 export async function visit(page: Page, garage: string, screen: Screen): Promise<void> {
-  const { path, unfold, status = 200 } = screen;
+  const { unfold, status = 200 } = screen;
+  const path = typeof screen.path === 'string' ? screen.path : await screen.path(page, garage);
   const inside = path === '' ? garage : `${garage}/${path}`;
   const answer = await page.goto(path.startsWith('/') ? path : inside);
   expect(answer?.status(), `the screen "${screen.name}"`).toBe(status);

@@ -32,6 +32,7 @@ export function LiveLine({ garageId }: { garageId: string }) {
     anew(trpc.forecast.pathKey());
     anew(trpc.oil.pathKey());
     anew(trpc.people.pathKey());
+    anew(trpc.letter.pathKey());
   };
   const everything = () => {
     besideTheCars();

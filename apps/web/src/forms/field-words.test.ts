@@ -14,6 +14,7 @@ test.each([
   ['event.travel.distance.text', 'The way there'],
   ['event.requirements.noiseDb', 'Loudest allowed'],
   ['requirements.rulesEdition', 'Edition of the rule set'],
+  ['mail.host', 'Server'],
 ])('fieldWords() reads %s as %s', (path, words) => {
   expect(fieldWords(path)).toBe(words);
 });

@@ -6,11 +6,18 @@ import { usePathname } from 'next/navigation';
 import { useId, useState } from 'react';
 import { joinClasses } from '../components/index.ts';
 import styles from './GarageNav.module.css';
+import { LettersWay } from './LettersWay.tsx';
 
 type Way = { href: Route; words: string };
 
+type GarageNavProps = {
+  garageId: string;
+  /** letters not read; null: it could not be asked */
+  unread: number | null;
+};
+
 /** The ways around inside a garage; on a phone those that can wait lie behind "More". */
-export function GarageNav({ garageId }: { garageId: string }) {
+export function GarageNav({ garageId, unread }: GarageNavProps) {
   const here = usePathname();
   const [open, setOpen] = useState(false);
   // where one goes, the list of ways is done with
@@ -41,6 +48,7 @@ export function GarageNav({ garageId }: { garageId: string }) {
   return (
     <nav aria-label="Garage" className={styles.nav}>
       <Ways ways={first} here={here} />
+      <LettersWay garageId={garageId} here={here} unread={unread} />
       <button
         type="button"
         aria-expanded={open}

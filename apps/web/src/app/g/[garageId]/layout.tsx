@@ -28,7 +28,7 @@ export default async function GarageLayout({ children, params }: GarageLayoutPro
   return (
     <>
       <Masthead theme={await chosenTheme()}>
-        <GarageNav garageId={garageId} />
+        <GarageNav garageId={garageId} unread={await unreadIn(garageId)} />
       </Masthead>
       {garage.demo ? <DemoLine /> : null}
       <UrgentLine garageId={garageId} known={await urgentIn(garageId)} painted={await seenHere()} />
@@ -39,6 +39,14 @@ export default async function GarageLayout({ children, params }: GarageLayoutPro
       </AfterSaveProvider>
     </>
   );
+}
+
+async function unreadIn(garageId: string): Promise<number | null> {
+  const question = ask().letter.unread.queryOptions({ garageId });
+  return pageCache()
+    .fetchQuery(question)
+    .then(({ count }) => count)
+    .catch(() => null);
 }
 
 /** A page is worth more than its head: what cannot be asked now is asked again by the browser. */

@@ -29,6 +29,9 @@ export default async function Settings({ params }: SettingsProps) {
         </PageAnswer>
         <GarageForm garage={garage} />
         <p>
+          <ButtonLink href={`/g/${garageId}/letters/settings` as Route}>
+            Letters, and when they come
+          </ButtonLink>{' '}
           <ButtonLink href={`/g/${garageId}/labels` as Route}>Labels for the cars</ButtonLink>
         </p>
         <AsksList garageId={garageId} />
