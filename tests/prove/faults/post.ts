@@ -4,6 +4,9 @@ const POST = 'packages/post/src';
 const SMTP = 'tests/integration/post-smtp.test.ts';
 const WEBHOOK = 'tests/integration/post-webhook.test.ts';
 const POLICY = `${POST}/address-policy/policy.test.ts`;
+const DELIVERIES = 'packages/db/src/deliveries';
+const JOBS = 'tests/integration/jobs-post.test.ts';
+const ON_POSTGRES = 'the post queue on PostgreSQL';
 
 /** A letter that goes astray or twice under two names, or a door into the house. */
 export const postFaults: Fault[] = [
@@ -152,5 +155,66 @@ export const postFaults: Fault[] = [
       file: `${POST}/retry.test.ts`,
       name: 'afterTry() waits, and gives up after the last try, with the words',
     },
+  },
+  {
+    name: 'post: nobody writes down that a delivery is in hand',
+    edits: [
+      {
+        file: `${DELIVERIES}/claim.ts`,
+        find: '    await tx.update(deliveryDue).set({ dueAt }).where(eq(deliveryDue.id, id));\n',
+        replace: '    void dueAt;\n',
+      },
+    ],
+    test: { file: JOBS, name: `${ON_POSTGRES} writes a try down before it sends anything` },
+  },
+  {
+    name: 'post: a try counts only once it is over',
+    edits: [
+      {
+        file: `${DELIVERIES}/claim.ts`,
+        find: 'delivery.tries} + 1`,',
+        replace: 'delivery.tries}`,',
+      },
+    ],
+    test: { file: JOBS, name: `${ON_POSTGRES} writes a try down before it sends anything` },
+  },
+  {
+    name: 'post: what was delivered stays due',
+    edits: [
+      {
+        file: `${DELIVERIES}/settle.ts`,
+        find: '  else await tx.delete(deliveryDue).where(due);\n',
+        replace: '',
+      },
+    ],
+    test: {
+      file: JOBS,
+      name: `${ON_POSTGRES} delivers a letter once, with both parts as they were composed`,
+    },
+  },
+  {
+    name: 'post: a further try has a Message-ID of its own',
+    edits: [
+      {
+        file: 'packages/jobs/src/worker/post/send.ts',
+        find: '    messageId,\n',
+        replace: "    messageId: messageId.replace('@', '.' + Math.random() + '@'),\n",
+      },
+    ],
+    test: {
+      file: JOBS,
+      name: `${ON_POSTGRES} sends a letter again whose answer was lost, byte for byte, and says that a copy may have come`,
+    },
+  },
+  {
+    name: 'post: who wants no mail any more gets it all the same',
+    edits: [
+      {
+        file: `${DELIVERIES}/to-send.ts`,
+        find: 'if (!reader.wish.mail)',
+        replace: 'if (false as boolean)',
+      },
+    ],
+    test: { file: JOBS, name: `${ON_POSTGRES} sends nothing to whoever wants no mail any more` },
   },
 ];
