@@ -9,7 +9,7 @@ import { isCode, isTest, type Rule, type SourceFile } from './source-files.ts';
 const MAY: Record<string, string[]> = {
   'packages/engine': [],
   'packages/digest': ['@quartermark/engine*'],
-  'packages/db': ['@quartermark/engine*', '@quartermark/digest'],
+  'packages/db': ['@quartermark/engine*', '@quartermark/digest*'],
   'packages/jobs': ['@quartermark/db*', '@quartermark/engine*'],
   'packages/jobs/src/worker': [
     '@quartermark/db*',

@@ -87,3 +87,9 @@ export type SentPage = { garage: GarageView; rows: SentRow[]; next: string | nul
 /** A fact that is not told up to a day. */
 export type PutOffRow = { fact: string; until: string };
 export type PutOffView = { garage: GarageView; rows: PutOffRow[] };
+
+/** When the asker's private calendar was made; null: there is none. */
+export type FeedView = { made: string | null };
+
+/** `path` of the calendar's address is shown this once; null where the same was sent before. */
+export type FeedWritten = Written & { path: string | null };

@@ -22,6 +22,7 @@ import { tickEvent, tickEventInput } from './event/tick.ts';
 import { unrecordedEvents, unrecordedEventsInput } from './event/unrecorded.ts';
 import { eventView, eventViewInput } from './event/view.ts';
 import { withdrawNeed, withdrawNeedInput } from './event/withdraw.ts';
+import { feedCommandInput, feedView, feedViewInput, makeFeed, revokeFeed } from './feed/manage.ts';
 import { openFindings, openFindingsInput } from './finding/open.ts';
 import { atEvents, atEventsInput } from './forecast/at-events.ts';
 import { whatIfInput, whatIfOf } from './forecast/what-if.ts';
@@ -231,6 +232,17 @@ export const appRouter = router({
     names: procedure
       .input(asked(peopleNamesInput))
       .query(({ ctx, input }) => peopleNames(ctx.world, ctx.asker, input)),
+  }),
+  feed: router({
+    view: procedure
+      .input(asked(feedViewInput))
+      .query(({ ctx, input }) => feedView(ctx.world, ctx.asker, input)),
+    make: procedure
+      .input(asked(feedCommandInput))
+      .mutation(({ ctx, input }) => makeFeed(ctx.world, ctx.asker, input)),
+    revoke: procedure
+      .input(asked(feedCommandInput))
+      .mutation(({ ctx, input }) => revokeFeed(ctx.world, ctx.asker, input)),
   }),
   letter: router({
     list: procedure

@@ -26,16 +26,18 @@ const EVENT_AHEAD_DAYS = 14;
  * Call in a `repeatable read` transaction.
  *
  * @param today civil date in the garage's zone
+ * @param verdicts false: without how cars stand for events, for which books are opened
  */
 export async function* carsTonight(
   tx: Tx,
   row: GarageRow,
   today: string,
   complain: Complain,
+  { verdicts = true } = {},
 ): AsyncGenerator<CarTonight[]> {
   const [putOffs, going] = await Promise.all([
     listPutOffs(tx, row.id),
-    readinessOfEvents(tx, row, today, complain),
+    verdicts ? readinessOfEvents(tx, row, today, complain) : null,
   ]);
   const offs = by(putOffs, ({ fact }) => fact.split('/')[0] ?? '');
   for (let after: string | null = null; ; ) {

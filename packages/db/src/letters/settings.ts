@@ -1,4 +1,4 @@
-import type { LetterWish } from '@quartermark/digest';
+import { type LetterWish, WISH_USUAL } from '@quartermark/digest';
 import { and, eq, getTableColumns, sql } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { letterSetting, postSetting } from '../letter-schema.ts';
@@ -82,4 +82,14 @@ export async function changePost(tx: Tx, change: PostChange): Promise<number | n
     .where(and(eq(postSetting.garageId, garageId), eq(postSetting.revision, baseRevision)))
     .returning({ revision: postSetting.revision });
   return row?.revision ?? null;
+}
+
+/** A member wants no letters by mail any more; whatever else he wants stays. */
+export async function stopMail(tx: Tx, garageId: string, userId: string, at: Date): Promise<void> {
+  const row = await readWish(tx, garageId, userId);
+  const wish: LetterWish = { ...WISH_USUAL, ...row?.body, mail: false };
+  if (row?.body.mail === false) return;
+  const change = { garageId, userId, baseRevision: row?.revision ?? 0, wish, at, by: userId };
+  // changed in between: what was wanted last is looked at once more
+  if ((await changeWish(tx, change)) === null) await stopMail(tx, garageId, userId, at);
 }
