@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { WISH_USUAL } from '@quartermark/digest';
 import type { EntryDraft } from '@quartermark/engine/log';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type Caller, cookieOf, type Home, home, PASSWORD, refused } from '../support/api-house.ts';
@@ -79,10 +80,33 @@ const taken = (event: string, car: string) => ({
 const madeAt = '2026-06-15T10:00:00Z';
 const layUp = { start: '2026-11-01' };
 const order = { on: '2026-06-03' };
+const post = { sendMinute: 360, mail: null, password: null, hook: null };
 const settings = { name: 'x', zone: 'Europe/Oslo', distanceUnit: 'km', volumeUnit: 'l' } as const;
 
 /** Every procedure that takes an id of a garage. */
 const askings: Record<string, (ids: Ids) => Promise<unknown>> = {
+  'letter.list': ({ garageId }) => stranger.letter.list({ garageId }),
+  'letter.view': ({ garageId, entryId }) => stranger.letter.view({ garageId, letterId: entryId }),
+  'letter.unread': ({ garageId }) => stranger.letter.unread({ garageId }),
+  'letter.markRead': ({ garageId, entryId }) =>
+    stranger.letter.markRead({ ...command(garageId), letterId: entryId, read: true }),
+  'letter.tonight': ({ garageId }) => stranger.letter.tonight({ garageId }),
+  'letter.wish': ({ garageId }) => stranger.letter.wish({ garageId }),
+  'letter.changeWish': ({ garageId }) =>
+    stranger.letter.changeWish({ ...command(garageId), baseRevision: 0, wish: WISH_USUAL }),
+  'letter.sent': ({ garageId }) => stranger.letter.sent({ garageId }),
+  'post.view': ({ garageId }) => stranger.post.view({ garageId }),
+  'post.change': ({ garageId }) =>
+    stranger.post.change({ ...command(garageId), baseRevision: 0, ...post }),
+  'post.test': ({ garageId }) => stranger.post.test(command(garageId)),
+  'putOff.list': ({ garageId }) => stranger.putOff.list({ garageId }),
+  'putOff.add': ({ garageId }) =>
+    stranger.putOff.add({ ...command(garageId), facts: ['a/overdue/b'], until: '2026-06-20' }),
+  'putOff.remove': ({ garageId }) =>
+    stranger.putOff.remove({ ...command(garageId), fact: 'a/overdue/b' }),
+  'feed.view': ({ garageId }) => stranger.feed.view({ garageId }),
+  'feed.make': ({ garageId }) => stranger.feed.make(command(garageId)),
+  'feed.revoke': ({ garageId }) => stranger.feed.revoke(command(garageId)),
   'garage.overview': ({ garageId }) => stranger.garage.overview({ garageId }),
   'garage.urgent': ({ garageId }) => stranger.garage.urgent({ garageId }),
   'garage.change': ({ garageId }) =>
@@ -238,6 +262,20 @@ const GARAGE_ALONE = [
   'oil.compare',
   'finding.open',
   'people.names',
+  'letter.list',
+  'letter.unread',
+  'letter.tonight',
+  'letter.wish',
+  'letter.changeWish',
+  'letter.sent',
+  'post.view',
+  'post.change',
+  'post.test',
+  'putOff.list',
+  'putOff.add',
+  'feed.view',
+  'feed.make',
+  'feed.revoke',
 ];
 
 test.each(

@@ -8,6 +8,7 @@ import { PageAnswer } from '../../components/index.ts';
 import { hourWords } from '../letters-words.ts';
 import styles from './LetterSettings.module.css';
 import { PostForm } from './PostForm.tsx';
+import { PrivateCalendar } from './PrivateCalendar.tsx';
 import { TestLetter } from './TestLetter.tsx';
 import { WishForm } from './WishForm.tsx';
 import { wishAnswer } from './wish-fields.ts';
@@ -38,6 +39,7 @@ export function LetterSettingsScreen({ garageId, keeps }: LetterSettingsScreenPr
       </PageAnswer>
       <div className={styles.parts}>
         <WishForm garageId={garageId} />
+        {garage.demo ? null : <PrivateCalendar garageId={garageId} zone={garage.zone} />}
         {keeps ? (
           <>
             <h2 className={styles.garage}>For the whole garage</h2>
@@ -55,7 +57,7 @@ export function LetterSettingsScreen({ garageId, keeps }: LetterSettingsScreenPr
         ) : (
           <p>
             {garage.demo
-              ? 'From the demo garage nothing leaves the house: no mail server and no webhook can be set here. In a garage of your own you set them on this page.'
+              ? 'From the demo garage nothing leaves the house: no mail server, no webhook and no private calendar can be set here. In a garage of your own you set them on this page.'
               : `When letters leave (${hourWords(sendMinute)}) and by which mail server is set by the garage’s owner.`}
           </p>
         )}

@@ -15,6 +15,7 @@ export default async function LetterSettings({ params }: LetterSettingsProps) {
     Promise.all([
       ifAllowed(pageCache().fetchQuery(ask().post.view.queryOptions({ garageId }))),
       pageCache().fetchQuery(ask().letter.wish.queryOptions({ garageId })),
+      pageCache().fetchQuery(ask().feed.view.queryOptions({ garageId })),
     ]),
   );
   return (

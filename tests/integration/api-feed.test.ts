@@ -1,0 +1,142 @@
+import { randomUUID } from 'node:crypto';
+import { answerFeed } from '@quartermark/api/server';
+import { hashSecret } from '@quartermark/db';
+import ICAL from 'ical.js';
+import postgres from 'postgres';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type Home, home, ORIGIN, refused } from '../support/api-house.ts';
+
+let at: Home;
+beforeAll(async () => {
+  at = await home('api feed');
+});
+afterAll(() => at.close());
+
+const command = () => ({ garageId: at.garageId, commandId: randomUUID() });
+
+/** Fetches as a calendar program does, without signing in. */
+function fetched(path: string, tag?: string): Promise<Response> {
+  const headers = new Headers(tag === undefined ? {} : { 'if-none-match': tag });
+  const { world } = at.api.createContext({ headers });
+  const name = path.replace('/api/feed/', '');
+  return answerFeed(world, new Request(`${ORIGIN}${path}`, { headers }), name, ORIGIN);
+}
+
+async function make(): Promise<string> {
+  const { path } = await at.me.feed.make(command());
+  if (path === null) throw new Error('no address was told');
+  return path;
+}
+
+/** Entries of the calendar by UID, read by another parser: what it says, its day and its revision. */
+async function entries(path: string) {
+  const component = new ICAL.Component(ICAL.parse(await (await fetched(path)).text()));
+  const events = component.getAllSubcomponents('vevent').map((one) => new ICAL.Event(one));
+  return new Map(
+    events.map((event) => [
+      event.uid,
+      {
+        summary: event.summary,
+        start: event.startDate.toString(),
+        sequence: event.sequence,
+      },
+    ]),
+  );
+}
+
+async function asOwner<T>(work: (sql: postgres.Sql) => Promise<T>): Promise<T> {
+  const sql = postgres(at.database.ownerUrl, { max: 1, onnotice: () => {} });
+  try {
+    return await work(sql);
+  } finally {
+    await sql.end();
+  }
+}
+
+/** Every row that an address could stand in, as text. */
+const everythingStored = () =>
+  asOwner(async (sql) => {
+    const rows = await sql`
+      select (select json_agg(k)::text from secret_key k) as keys,
+        (select json_agg(c)::text from command c) as commands, (select json_agg(f)::text from feed f) as feeds`;
+    return JSON.stringify(rows);
+  });
+
+test('a calendar has what is on the calendar, and an event that moves moves in place', async () => {
+  const path = await make();
+  const eventId = randomUUID();
+  const event = { name: 'Hill day', sort: 'meet' as const, start: '2026-07-01', cars: [at.carId] };
+  await at.me.event.add({ ...command(), eventId, event });
+  const before = await entries(path);
+  const uid = [...before.keys()].find((one) => one.includes(eventId)) ?? '';
+  expect(before.get(uid)).toEqual({ summary: 'Hill day', start: '2026-07-01', sequence: 0 });
+
+  await at.me.event.change({
+    ...command(),
+    eventId,
+    baseRevision: 1,
+    event: { ...event, start: '2026-07-03' },
+  });
+  const after = await entries(path);
+  expect(after.get(uid)).toEqual({ summary: 'Hill day', start: '2026-07-03', sequence: 1 });
+  expect(after.size).toBe(before.size);
+});
+
+test('what has not changed is the same to the octet, and is not sent again', async () => {
+  const path = await make();
+  const first = await fetched(path);
+  expect(first.headers.get('content-type')).toBe('text/calendar; charset=utf-8');
+  const tag = first.headers.get('etag') ?? '';
+  expect(await (await fetched(path)).text()).toBe(await first.text());
+  expect((await fetched(path, tag)).status).toBe(304);
+});
+
+test('two fetches at once count one change', async () => {
+  const path = await make();
+  const eventId = randomUUID();
+  const event = { name: 'Meet', sort: 'meet' as const, start: '2026-08-01', cars: [at.carId] };
+  await at.me.event.add({ ...command(), eventId, event });
+  await entries(path);
+  const moved = { ...event, start: '2026-08-02' };
+  await at.me.event.change({ ...command(), eventId, baseRevision: 1, event: moved });
+  const both = await Promise.all([entries(path), entries(path), entries(path)]);
+  for (const found of both)
+    expect([...found].find(([uid]) => uid.includes(eventId))?.[1].sequence).toBe(1);
+});
+
+test('an address that was replaced or taken back opens nothing, nor does one that was never made', async () => {
+  const old = await make();
+  expect((await fetched(old)).status).toBe(200);
+  const standing = await make();
+  const unknown = `/api/feed/${'x'.repeat(43)}.ics`;
+  const texts = new Set<string>();
+  for (const path of [old, unknown, '/api/feed/x.ics', '/api/feed/'])
+    await fetched(path).then(async (response) => {
+      expect(response.status).toBe(404);
+      texts.add(await response.text());
+    });
+  expect(texts.size).toBe(1);
+  expect((await fetched(standing)).status).toBe(200);
+  expect((await at.me.feed.view({ garageId: at.garageId })).made).not.toBeNull();
+  await at.me.feed.revoke(command());
+  expect((await fetched(standing)).status).toBe(404);
+  expect(await at.me.feed.view({ garageId: at.garageId })).toEqual({ made: null });
+});
+
+test('an address is told once, and what is stored does not hold it', async () => {
+  const twice = command();
+  const { path } = await at.me.feed.make(twice);
+  expect(await at.me.feed.make(twice)).toMatchObject({ path: null });
+  const secret = (path ?? '').slice('/api/feed/'.length, -'.ics'.length);
+  expect(secret).toHaveLength(43);
+  const stored = await everythingStored();
+  for (const there of [hashSecret(secret), 'feed.make']) expect(stored).toContain(there);
+  expect(stored).not.toContain(secret);
+});
+
+test('who is no member any more has no calendar', async () => {
+  const path = await make();
+  await asOwner((sql) => sql`delete from member where organization_id = ${at.garageId}`);
+  expect((await fetched(path)).status).toBe(404);
+  expect((await refused(at.me.feed.view({ garageId: at.garageId }))).code).toBe('notFound');
+});
