@@ -157,3 +157,34 @@ test('the owner sets the garage’s post; a secret is shown once, and a test let
   await expect(page.getByRole('heading', { level: 2, name: /^Test letter of/ })).toBeVisible();
   await expectAccessible(page, 'what left the house');
 });
+
+test('a private calendar is fetched by its address alone, and ends on a press; mail programs reach their address', async ({
+  page,
+  garage,
+  playwright,
+  baseURL,
+}) => {
+  await page.goto(`${garage.home()}/letters/settings`);
+  await page.getByRole('button', { name: 'Make a calendar address' }).click();
+  const shown = page.getByText(/\/api\/feed\/[\w-]{43}\.ics$/);
+  await expect(shown).toBeVisible();
+  const address = await shown.innerText();
+  // nobody is signed in there
+  const anybody = await playwright.request.newContext(baseURL === undefined ? {} : { baseURL });
+  const calendar = await anybody.get(address);
+  expect(calendar.headers()['content-type']).toBe('text/calendar; charset=utf-8');
+  expect(await calendar.text()).toContain('BEGIN:VCALENDAR\r\n');
+  await page.reload();
+  await expect(shown).toBeHidden();
+  await page.getByRole('button', { name: 'End the address' }).click();
+  await expect(page.getByText('You have no calendar address.')).toBeVisible();
+  expect((await anybody.get(address)).status()).toBe(404);
+
+  // from nowhere and without a cookie: what is refused is the secret, not the way in
+  const from = {
+    headers: { origin: 'https://mail.example' },
+    form: { 'List-Unsubscribe': 'One-Click' },
+  };
+  expect((await anybody.post(`/api/unsubscribe/${'x'.repeat(43)}`, from)).status()).toBe(404);
+  await anybody.dispose();
+});
