@@ -1,37 +1,16 @@
 import { createHash } from 'node:crypto';
-import {
-  carsTonight,
-  findSecretKey,
-  listEvents,
-  listLayUpsSince,
-  listPlannedLayUps,
-  NotYours,
-  readGarage,
-  readPublished,
-  type SecretKeyRow,
-  standingFeed,
-  type Tx,
-  withGarage,
-  writePublished,
-} from '@quartermark/db';
-import { type LinkOf, linkAddress } from '@quartermark/digest';
-import {
-  calendarFeed,
-  type FeedCar,
-  type FeedOf,
-  feedEntries,
-  revise,
-} from '@quartermark/digest/feed';
-import { addDays, todayIn } from '@quartermark/engine/calendar';
-import { eventInput } from '@quartermark/engine/log';
+import { findSecretKey, NotYours, withGarage } from '@quartermark/db';
 import type { World } from '../world.ts';
+import { calendarOf } from './calendar-of.ts';
+import { feedPace } from './pace.ts';
 
-/** What is over longer stays in nobody's calendar. */
-const SINCE_DAYS = 366;
+/** One for the process, since its connections are. */
+const pace = feedPace();
+const WAIT_S = 60;
 
 /**
  * Gives a member's calendar of a garage to whoever has its address. What is not there, was revoked, or belongs to
- * somebody who is no member any more is told apart by nobody.
+ * somebody who is no member any more is told apart by nobody. The address is written nowhere.
  *
  * @param name last part of the address: the secret and ".ics"
  * @param origin which the entries' links begin with
@@ -42,85 +21,48 @@ export async function answerFeed(
   name: string,
   origin: string,
 ): Promise<Response> {
-  const secret = /^(.+)\.ics$/.exec(name)?.[1] ?? '';
-  const key = await findSecretKey(world.db, 'feed', secret);
-  const text = key && (await calendarOf(world, key, origin));
-  if (text === null) return new Response('There is no calendar at this address.\n', NOT_THERE);
-  const tag = `"${createHash('sha256').update(text).digest('base64url')}"`;
-  const headers = { etag: tag, 'cache-control': 'private, no-cache' };
-  if (request.headers.get('if-none-match') === tag)
-    return new Response(null, { status: 304, headers });
-  return new Response(text, {
-    headers: { ...headers, 'content-type': 'text/calendar; charset=utf-8' },
-  });
-}
-
-const NOT_THERE = {
-  status: 404,
-  headers: { 'content-type': 'text/plain; charset=utf-8', 'cache-control': 'no-store' },
-};
-
-async function calendarOf(
-  world: World,
-  { garageId, userId, subjectId }: SecretKeyRow,
-  origin: string,
-): Promise<string | null> {
   try {
-    const actor = { kind: 'user', userId } as const;
-    return await withGarage(world.db, actor, garageId, async (tx) => {
-      // two fetches at once would each count a change of their own
-      const feed = await standingFeed(tx, garageId, userId, { lock: true });
-      if (feed?.id !== subjectId) return null;
-      const found = await feedOf(world, tx, garageId);
-      if (found === null) return null;
-      const entries = feedEntries(found.of, linkAddress(origin, garageId) satisfies LinkOf);
-      const before = await readPublished(tx, garageId, feed.id);
-      const revised = revise(entries, before, world.clock.now().getTime());
-      const known = new Map(before.map((one) => [one.uid, one.print]));
-      const changed = revised.published.filter(({ uid, print }) => known.get(uid) !== print);
-      await writePublished(tx, feed, changed);
-      return calendarFeed(found.name, revised.entries);
-    });
+    const secret = /^(.+)\.ics$/.exec(name)?.[1] ?? '';
+    const key = await findSecretKey(world.db, 'feed', secret);
+    if (!key) return nowhere();
+    const wait = pace.mayAsk(key.subjectId, world.clock.now());
+    if (wait !== null) return later(429, wait);
+    const { garageId, userId } = key;
+    const told = await pace.inTurn(async () => ({
+      text: await withGarage(world.db, { kind: 'user', userId }, garageId, (tx) =>
+        calendarOf(world, tx, key, origin),
+      ),
+    }));
+    if (told === null) return later(503, WAIT_S);
+    return told.text === null ? nowhere() : given(request, told.text);
   } catch (error) {
-    if (error instanceof NotYours) return null;
-    throw error;
+    if (error instanceof NotYours) return nowhere();
+    world.log.error({ err: error }, 'a calendar could not be given');
+    return plain(500, 'The calendar could not be read; try again later.\n');
   }
 }
 
-async function feedOf(
-  world: World,
-  tx: Tx,
-  garageId: string,
-): Promise<{ of: FeedOf; name: string } | null> {
-  const row = await readGarage(tx, garageId);
-  if (row === null) return null;
-  const today = todayIn(world.clock.now(), row.zone);
-  const since = addDays(today, -SINCE_DAYS);
-  const [layUps, planned, events] = await Promise.all([
-    listLayUpsSince(tx, garageId, since),
-    listPlannedLayUps(tx, garageId, since),
-    listEvents(tx, garageId, since),
-  ]);
-  const cars: FeedCar[] = [];
-  for await (const page of carsTonight(tx, row, today, NO_COMPLAINT, { verdicts: false }))
-    for (const { id, name, unit, known } of page)
-      cars.push({
-        id,
-        name,
-        unit,
-        known,
-        layUps: [...layUps, ...planned]
-          .filter(({ carId }) => carId === id)
-          .map((one) => ({ id: one.id, since: one.startOn, until: one.endOn })),
-      });
-  const dated = events.flatMap(({ id, body }) => {
-    const event = eventInput.safeParse(body).data;
-    if (event === undefined) return [];
-    const { name, start, end = start } = event;
-    return [{ id, name, start, end, cars: event.cars }];
-  });
-  return { of: { garage: garageId, cars, events: dated, member: { cars: 'all' } }, name: row.name };
+/** Kept by whoever asked alone, and asked for anew each time: it may have ended. */
+const KEPT = { 'cache-control': 'private, no-cache' };
+
+function given(request: Request, text: string): Response {
+  const etag = `"${createHash('sha256').update(text).digest('base64url')}"`;
+  const known = (request.headers.get('if-none-match') ?? '').split(',').map((one) => one.trim());
+  // weak comparison (RFC 9110, section 13.1.2)
+  if (known.some((one) => one === '*' || one.replace(/^W\//, '') === etag))
+    return new Response(null, { status: 304, headers: { ...KEPT, etag } });
+  const headers = { ...KEPT, etag, 'content-type': 'text/calendar; charset=utf-8' };
+  return new Response(text, { headers });
 }
 
-/** No book is opened, so there is nothing that could not be read. */
-const NO_COMPLAINT = () => {};
+const nowhere = () => plain(404, 'There is no calendar at this address.\n');
+
+const later = (status: 429 | 503, seconds: number) =>
+  plain(status, `Calendars are asked for too often; ask again in ${seconds} s.\n`, {
+    'retry-after': String(seconds),
+  });
+
+function plain(status: number, text: string, more: Record<string, string> = {}): Response {
+  const headers = { 'content-type': 'text/plain; charset=utf-8', 'cache-control': 'no-store' };
+  return new Response(text, { status, headers: { ...headers, ...more } });
+}

@@ -61,24 +61,28 @@ export async function readPublished(
   }));
 }
 
+/** A statement holds 65,535 values at most. */
+const ROWS_AT_ONCE = 1000;
+
 /** @param published only what says something else than before */
 export async function writePublished(
   tx: Tx,
   { garageId, id: feedId }: FeedRow,
   published: readonly Published[],
 ): Promise<void> {
-  if (published.length === 0) return;
-  await tx
-    .insert(feedPublished)
-    .values(
-      published.map((one) => ({ ...one, garageId, feedId, modifiedAt: new Date(one.modifiedAt) })),
-    )
-    .onConflictDoUpdate({
-      target: [feedPublished.garageId, feedPublished.feedId, feedPublished.uid],
-      set: {
-        print: sql`excluded.print`,
-        sequence: sql`excluded.sequence`,
-        modifiedAt: sql`excluded.modified_at`,
-      },
-    });
+  const rows = published.map((one) => {
+    return { ...one, garageId, feedId, modifiedAt: new Date(one.modifiedAt) };
+  });
+  for (let from = 0; from < rows.length; from += ROWS_AT_ONCE)
+    await tx
+      .insert(feedPublished)
+      .values(rows.slice(from, from + ROWS_AT_ONCE))
+      .onConflictDoUpdate({
+        target: [feedPublished.garageId, feedPublished.feedId, feedPublished.uid],
+        set: {
+          print: sql`excluded.print`,
+          sequence: sql`excluded.sequence`,
+          modifiedAt: sql`excluded.modified_at`,
+        },
+      });
 }
