@@ -71,6 +71,10 @@ async function write(writing: Writing, input: ChangePost, secret: string | null)
       server.user === null ? 'mail.user' : 'password',
       'password: a login is a user and a password; give both, or neither',
     );
+  const before = await readPostShown(tx, garage.id);
+  const current = (before?.revision ?? 0) === baseRevision;
+  if (current && server !== null && password !== null && 'keep' in password)
+    mayKeepPassword(before, server);
   const set = {
     sendMinute,
     mail: server,
@@ -83,9 +87,25 @@ async function write(writing: Writing, input: ChangePost, secret: string | null)
   };
   const revision = await changeRow(tx, { garageId: garage.id, baseRevision, set, at, by });
   if (revision !== null) return revision;
-  const row = await readPostShown(tx, garage.id);
-  if (!row) throw badField('baseRevision', 'baseRevision: nothing was set yet; send 0');
-  const { sendMinute: minute, mail: stored, hasPassword, hookUrl: url } = row;
+  if (!before) throw badField('baseRevision', 'baseRevision: nothing was set yet; send 0');
+  const { sendMinute: minute, mail: stored, hasPassword, hookUrl: url } = before;
   const body = { sendMinute: minute, mail: stored, hasPassword, hookUrl: url };
-  throw await stale(tx, garage.id, 'The garage’s post was', baseRevision, { ...row, body });
+  throw await stale(tx, garage.id, 'The garage’s post was', baseRevision, { ...before, body });
+}
+
+type Shown = Awaited<ReturnType<typeof readPostShown>>;
+
+/** A password goes to the server it was given for: whoever names another one gives it again. */
+function mayKeepPassword(before: Shown, server: NonNullable<ChangePost['mail']>): void {
+  if (!before?.hasPassword)
+    throw badField('password', 'password: none is stored that could be kept; give the password');
+  const { mail } = before;
+  const same = (['host', 'port', 'encryption', 'user'] as const).every(
+    (field) => mail?.[field] === server[field],
+  );
+  if (!same)
+    throw badField(
+      'password',
+      'password: it was given for another server or login; give the one that belongs to this one',
+    );
 }
