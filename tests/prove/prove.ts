@@ -8,6 +8,7 @@ import { engineFaults } from './faults/engine.ts';
 import { forecastFaults } from './faults/forecast.ts';
 import { jobsFaults } from './faults/jobs.ts';
 import { ledgerFaults } from './faults/ledger.ts';
+import { letterDoorFaults } from './faults/letter-doors.ts';
 import { postFaults } from './faults/post.ts';
 import { readinessFaults } from './faults/readiness.ts';
 import { runTests } from './run-tests.ts';
@@ -22,6 +23,7 @@ const FAULTS: readonly Fault[] = [
   ...jobsFaults,
   ...apiFaults,
   ...postFaults,
+  ...letterDoorFaults,
 ];
 
 /**
