@@ -168,7 +168,7 @@ test('a private calendar is fetched by its address alone, and ends on a press; m
   await page.getByRole('button', { name: 'Make a calendar address' }).click();
   const shown = page.getByText(/\/api\/feed\/[\w-]{43}\.ics$/);
   await expect(shown).toBeVisible();
-  const address = await shown.innerText();
+  const address = (await shown.textContent()) ?? '';
   // nobody is signed in there
   const anybody = await playwright.request.newContext(baseURL === undefined ? {} : { baseURL });
   const calendar = await anybody.get(address);
