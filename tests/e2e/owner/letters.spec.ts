@@ -136,7 +136,7 @@ test('the owner sets the garage’s post; a secret is shown once, and a test let
   );
   // no such name, by RFC 6761
   await page.getByLabel('Server', { exact: true }).fill('mail.garage.invalid');
-  await page.getByLabel('Login').fill('garage');
+  await page.getByLabel('Login', { exact: true }).fill('garage');
   await page.getByLabel('Password').fill('not kept in the form');
   await page.getByLabel('Letters come from').fill('garage@example.org');
   await page.getByLabel('Address of the webhook').fill('https://hook.garage.invalid/told');
