@@ -22,9 +22,13 @@ afterAll(() => at.close());
 
 /** As a mail program asks (RFC 8058): without a cookie, and from nowhere. */
 function asked(method: 'GET' | 'POST', given = secret): Promise<Response> {
-  const body = method === 'POST' ? 'List-Unsubscribe=One-Click' : null;
-  const headers = { 'content-type': 'application/x-www-form-urlencoded' };
-  const request = new Request(`${ORIGIN}/api/unsubscribe/${given}`, { method, headers, body });
+  const address = `${ORIGIN}/api/unsubscribe/${given}`;
+  const posted = {
+    method: 'POST',
+    headers: { 'content-type': 'application/x-www-form-urlencoded' },
+    body: 'List-Unsubscribe=One-Click',
+  };
+  const request = method === 'POST' ? new Request(address, posted) : new Request(address);
   const { world } = at.api.createContext({ headers: new Headers() });
   return answerUnsubscribe(world, request, given);
 }

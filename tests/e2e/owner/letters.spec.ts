@@ -125,7 +125,7 @@ test('the owner sets the garage’s post; a secret is shown once, and a test let
   garage,
 }) => {
   await page.goto(`${garage.home()}/settings`);
-  await page.getByRole('link', { name: 'Letters, and when they come' }).click();
+  await page.getByRole('link', { name: 'Letters and calendar' }).click();
   await page.waitForURL(/\/letters\/settings$/);
   await page.getByLabel('Letters leave at').fill('07:30');
   await page.getByRole('radio', { name: 'By this mail server' }).click();

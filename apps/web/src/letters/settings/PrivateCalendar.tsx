@@ -52,7 +52,10 @@ export function PrivateCalendar({ garageId, zone }: PrivateCalendarProps) {
       {address === null ? null : (
         <Notice title="Your calendar’s address, shown this once">
           <CopyLine what="the address" text={address} />
-          <p>In your calendar program, add a calendar by its address (often “subscribe”).</p>
+          <p>
+            In your calendar program, add a calendar by its address (often “subscribe”). The program
+            must be able to reach this house.
+          </p>
         </Notice>
       )}
       <div>

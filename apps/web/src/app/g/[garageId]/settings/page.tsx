@@ -30,7 +30,7 @@ export default async function Settings({ params }: SettingsProps) {
         <GarageForm garage={garage} />
         <p>
           <ButtonLink href={`/g/${garageId}/letters/settings` as Route}>
-            Letters, and when they come
+            Letters and calendar
           </ButtonLink>{' '}
           <ButtonLink href={`/g/${garageId}/labels` as Route}>Labels for the cars</ButtonLink>
         </p>
