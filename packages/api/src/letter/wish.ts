@@ -86,8 +86,20 @@ export function changeWish(world: World, asker: Asker, input: ChangeWish): Promi
         'wish.pausedUntil',
         `wish.pausedUntil: a pause ends within a year; choose a day up to ${last}`,
       );
+    await mustBeHere(writing, input.wish.cars);
     return { id: asker.userId, revision: await write(writing, input), version: 0 };
   });
+}
+
+async function mustBeHere({ tx, garage }: Writing, wanted: 'all' | string[]): Promise<void> {
+  if (wanted === 'all') return;
+  const { cars } = await carPage(tx, { garageId: garage.id, after: null, limit: CARS_MAX });
+  const here = new Set(cars.map(({ carId }) => carId));
+  if (!wanted.some((car) => here.has(car)))
+    throw badField(
+      'wish.cars',
+      'wish.cars: none of these cars is in this garage; choose at least one, or all',
+    );
 }
 
 async function write({ tx, garage, now: at, by }: Writing, input: ChangeWish): Promise<number> {

@@ -53,7 +53,10 @@ export async function changePost(
 ): Promise<PostWritten> {
   const made = input.hook !== null && 'url' in input.hook ? makeSecret().secret : null;
   let done = false;
-  const written = await runCommand(world, asker, 'post.change', input, async (writing) => {
+  // a command leaves a hash of what was sent: no password may be guessed from it
+  const { password } = input;
+  const sent = { ...input, password: password !== null && 'set' in password ? 'set' : password };
+  const written = await runCommand(world, asker, 'post.change', sent, async (writing) => {
     mustNotBeDemo(writing.garage);
     mustKeep(writing.role);
     const revision = await write(writing, input, made);

@@ -36,12 +36,18 @@ export function addPutOff(world: World, asker: Asker, input: AddPutOff): Promise
         'until',
         `until: choose a day from ${today} to ${addDays(today, DAYS_MAX)}; later than that it should be looked at again`,
       );
-    const { grades, forbidding } = await knownOf(world, writing, today);
+    const { grades, forbidding, unknown } = await knownOf(world, writing, today);
     if (input.facts.some((fact) => forbidding.has(fact)))
       throw refuse(
         'notAllowed',
         'facts',
         'What forbids driving is told until it is done; it cannot be put off.',
+      );
+    if (input.facts.some((fact) => unknown.has(fact)))
+      throw refuse(
+        'notAllowed',
+        'facts',
+        'What could not be worked out is told until it is: nobody knows yet what it would say.',
       );
     for (const fact of input.facts) {
       const grade = grades.get(fact);
@@ -64,8 +70,10 @@ async function knownOf(world: World, { tx, garage, by }: Writing, today: string)
   ]);
   const told = new Map((said.get(by) ?? []).map((one) => [one.fact, one.grade]));
   const forbids = facts.filter((fact) => fact.kind === 'urgent' && !mayLayAside(fact.urgent));
+  const unknown = facts.filter(({ kind }) => kind === 'notWorkedOut');
   return {
     grades: new Map(facts.map(({ id, grade }) => [id, told.get(id) ?? grade])),
     forbidding: new Set(forbids.map(({ id }) => id)),
+    unknown: new Set(unknown.map(({ id }) => id)),
   };
 }
