@@ -280,3 +280,10 @@ test('the demo garage has its letters and what comes tonight, and nothing leaves
     await demo.close();
   }
 });
+
+test('a wish for cars that are not in the garage is refused beside its field', async () => {
+  const { revision: baseRevision } = await at.me.letter.wish(here());
+  const wish = { ...WISH_USUAL, cars: [randomUUID()] };
+  const asking = at.me.letter.changeWish({ ...command(), baseRevision, wish });
+  expect(await refused(asking)).toMatchObject({ code: 'badInput', field: 'wish.cars' });
+});
