@@ -216,7 +216,7 @@ describe('what is put off', () => {
     expect(await told()).toContain(fact);
   });
 
-  test('is put off as bad as the asker was told that it is, so that worse is told', async () => {
+  test('counts as bad as the asker was told that it is, so that worse is told', async () => {
     const fact = await overdue('Belts');
     const said = [{ fact, on: '2026-06-13', grade: 7, state: 'overdue' }];
     await keepLetter(at, { email: MEMBER, date: '2026-06-13', said });
@@ -225,12 +225,15 @@ describe('what is put off', () => {
     expect(row?.grade).toBe(7);
   });
 
-  test.each(['2026-06-14', '2026-08-15'])('is not put off until %s', async (until) => {
-    const fact = await overdue('Plugs');
-    const refusal = await refused(add([fact], until));
-    expect([refusal.code, refusal.field]).toEqual(['badInput', 'until']);
-    await add([fact], '2026-08-14');
-  });
+  test.each(['2026-06-14', '2026-08-15'])(
+    'comes back within 60 days: not until %s',
+    async (until) => {
+      const fact = await overdue('Plugs');
+      const refusal = await refused(add([fact], until));
+      expect([refusal.code, refusal.field]).toEqual(['badInput', 'until']);
+      await add([fact], '2026-08-14');
+    },
+  );
 
   test('is something that is so', async () => {
     const refusal = await refused(add([`${at.carId}/overdue/${randomUUID()}:never`]));

@@ -9,6 +9,7 @@ import { forecastFaults } from './faults/forecast.ts';
 import { jobsFaults } from './faults/jobs.ts';
 import { ledgerFaults } from './faults/ledger.ts';
 import { letterDoorFaults } from './faults/letter-doors.ts';
+import { letterFaults } from './faults/letters.ts';
 import { postFaults } from './faults/post.ts';
 import { readinessFaults } from './faults/readiness.ts';
 import { runTests } from './run-tests.ts';
@@ -24,6 +25,7 @@ const FAULTS: readonly Fault[] = [
   ...apiFaults,
   ...postFaults,
   ...letterDoorFaults,
+  ...letterFaults,
 ];
 
 /**
