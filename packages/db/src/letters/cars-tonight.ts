@@ -74,7 +74,7 @@ type Found = Omit<UrgentKnown, 'status' | 'stop'> & {
   stop: UrgentKnown['stop'];
   asOf: string | null;
   oilOf: NonNullable<NonNullable<CarTonight['known']>['oil']> | null;
-  /** milliseconds since 1970 */
+  /** whole milliseconds since 1970: the database knows finer ones, which no calendar takes */
   failedMs: number | null;
 };
 
@@ -86,7 +86,7 @@ async function carsAfter(tx: Tx, garageId: string, after: string | null): Promis
       d.detail -> 'matters' as matters, d.detail #>> '{oil,lastLook,on}' as "lookedOn",
       jsonb_build_object('lastLook', d.detail #> '{oil,lastLook}', 'nextLook', d.detail #> '{oil,nextLook}',
         'notices', d.detail #> '{oil,notices}') as "oilOf",
-      (extract(epoch from f.since) * 1000)::float8 as "failedMs"
+      floor(extract(epoch from f.since) * 1000)::float8 as "failedMs"
     from car c
     left join snapshot s on s.garage_id = c.garage_id and s.car_id = c.id
       and s.snapshot_schema = ${SNAPSHOT_SCHEMA}
