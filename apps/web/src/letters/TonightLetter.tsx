@@ -33,7 +33,7 @@ export function TonightLetter({ garageId }: { garageId: string }) {
 function leavesWords({ composed, sendsAt, garage }: TonightView): string {
   const when = sendsAt === null ? '' : ` It leaves on ${momentWords(sendsAt, garage.zone)}.`;
   return composed
-    ? `Today’s letter is written; this is what has come since.${when}`
+    ? `Today’s letter is written; this is what it has not told.${when}`
     : `It is written in the night, with what is known then.${when}`;
 }
 

@@ -15,7 +15,7 @@ export const linesWords = (lines: number) =>
 
 /** What found no room is not lost. @example restWords({ count: 1, text: 'And one more thing' }) // "And one more thing: it comes in the next letter." */
 export const restWords = ({ count, text }: { count: number; text: string }) =>
-  `${text}: ${count === 1 ? 'it comes' : 'they come'} in the next letter.`;
+  `${text}: ${count === 1 ? 'it comes in the next letter' : 'they come in the next letters'}.`;
 
 /** A letter that makes up for nights nobody composed in; null where none was missed. */
 export function missedWords(missed: number): string | null {
