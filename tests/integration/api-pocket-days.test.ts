@@ -42,3 +42,16 @@ test('pages of events go along for the garage that is looked at, and for two mor
 test('a page that was kept before it said which car it looks at still gets its sheet', async () => {
   expect((await at.me.pocket.sheet()).garages.length).toBeGreaterThan(0);
 });
+
+test('of more garages than anybody looks after twenty go along, the one that is looked at first among them', async () => {
+  const cars: string[] = [];
+  for (let day = 1; day <= 22; day += 1)
+    cars.push(await garageWithEvent(`2026-09-${String(day).padStart(2, '0')}`));
+  const carsOf = async (carId: string | null) =>
+    (await at.me.pocket.sheet({ carId })).garages.map(({ cars: own }) => own[0]?.view.carId);
+  const last = cars.at(-1) ?? null;
+  const led = await carsOf(last);
+  expect(led).toHaveLength(20);
+  expect(led[0]).toBe(last);
+  expect(await carsOf(null)).not.toContain(last);
+});

@@ -1,7 +1,8 @@
-import { carsLastRecorded, listMyGarages, type Tx } from '@quartermark/db';
+import { carsLastRecorded, listMyGarages, readCar, type Tx } from '@quartermark/db';
 import { addDays } from '@quartermark/engine/calendar';
 import type { CarReadiness } from '@quartermark/engine/readiness';
 import { z } from 'zod';
+import { id } from '../asked.ts';
 import { lastValuesOf } from '../car/last-values.ts';
 import { carViewOf } from '../car/view.ts';
 import { inGarage } from '../command/in-garage.ts';
@@ -21,7 +22,9 @@ const CAR_ID_MAX = 100;
 const DAYS_MAX = 4;
 const AHEAD_DAYS = 14;
 /** A garage has its pages of events worked out anew each time a phone asks. */
-const GARAGES_MAX = 3;
+const PACKED_MAX = 3;
+/** More garages than a person looks after; beyond it the one that is looked at comes along all the same. */
+const GARAGES_MAX = 20;
 
 /** A page kept by a phone may be older than what is asked here, and what it remembers may be no id at all. */
 export const pocketSheetInput = z
@@ -45,7 +48,7 @@ export async function pocketSheet(
   const read = <T>(garageId: string, reader: (tx: Tx) => Promise<T>) =>
     inGarage(world, asker, garageId, reader, { isolation: 'repeatable read', readOnly: true });
   const garages: SheetOfGarage[] = [];
-  for (const garageId of await garageIds(world, asker)) {
+  for (const garageId of await garageIds(world, asker, carId)) {
     const sheet = await read(garageId, (tx) => sheetOf(world, tx, garageId));
     if (sheet) garages.push(sheet);
   }
@@ -54,8 +57,27 @@ export async function pocketSheet(
   return { at: world.clock.now().toISOString(), garages };
 }
 
-async function garageIds(world: World, asker: Asker): Promise<string[]> {
-  return (await listMyGarages(world.db, asker.userId)).map(({ id }) => id);
+/** Of many garages the first by name, led by the one of the car that is looked at. */
+async function garageIds(world: World, asker: Asker, carId: string | null): Promise<string[]> {
+  const all = (await listMyGarages(world.db, asker.userId)).map(({ id }) => id);
+  if (all.length <= GARAGES_MAX) return all;
+  const looked = await garageOf(world, asker, all, carId);
+  const led = looked === null ? all : [looked, ...all.filter((one) => one !== looked)];
+  return led.slice(0, GARAGES_MAX);
+}
+
+async function garageOf(
+  world: World,
+  asker: Asker,
+  garageIds: readonly string[],
+  carId: string | null,
+): Promise<string | null> {
+  if (!id.safeParse(carId).success) return null;
+  for (const garageId of garageIds) {
+    const car = await inGarage(world, asker, garageId, (tx) => readCar(tx, garageId, carId ?? ''));
+    if (car !== null) return garageId;
+  }
+  return null;
 }
 
 /** The garages somebody packs for now: working out an event takes a look into the whole book of each of its cars. */
@@ -70,7 +92,7 @@ function packingNow(garages: readonly SheetOfGarage[], carId: string | null): Sh
       return start === undefined ? [] : [{ sheet, order: sheet === looked ? '' : start }];
     })
     .toSorted((a, b) => (a.order < b.order ? -1 : a.order > b.order ? 1 : 0))
-    .slice(0, GARAGES_MAX)
+    .slice(0, PACKED_MAX)
     .map(({ sheet }) => sheet);
 }
 
