@@ -10,9 +10,11 @@ import {
 import { AddressPolicy, readAllowedPlaces, readAllowedPorts, sendLetter } from '@quartermark/post';
 import { simpleParser } from 'mailparser';
 import { HOLLOW_LANE, hollowLaneOn } from '../../../packages/digest/test/hollow-lane.ts';
+import { expectLetterAccessible } from '../../support/browser/accessible.ts';
 import { MailServerProcess } from '../../support/mail-server.ts';
 
-const TODAY = '2026-06-01';
+// a night of six lines: one that forbids driving, overdue ones and ones that are due soon
+const TODAY = '2026-06-15';
 
 /** A letter as a mailbox has it: composed, handed to a real mail server, and read back. */
 async function delivered() {
@@ -33,7 +35,7 @@ async function delivered() {
       text: textPart(letter, linkOf),
       html: htmlPart(letter, linkOf),
       messageId: '<letter.1@house.example>',
-      date: new Date('2026-06-01T05:00:00Z'),
+      date: new Date(`${TODAY}T05:00:00Z`),
     },
   );
   expect(outcome.is).toBe('accepted');
@@ -64,4 +66,5 @@ for (const colorScheme of ['light', 'dark'] as const)
     const ink = colorScheme === 'dark' ? 'rgb(255, 255, 255)' : 'rgb(0, 0, 0)';
     await expect(page.locator('body')).toHaveCSS('color', ink);
     expect(fetched).toEqual([]);
+    await expectLetterAccessible(page, `a letter in a ${colorScheme} mailbox`);
   });
