@@ -196,10 +196,15 @@ test('a car that cannot be worked out and is to go to an event holds no letter u
       by: garage.userId,
     }),
   );
-  await start();
+  const clock = clockAt(MORNING);
+  await start(undefined, clock);
   await composed(garage, '2026-03-10');
   const [own] = await lettersOf(garage);
   const lines = own?.body.lines.map(({ word, text }) => `${word}. ${text}`).join('\n');
   expect(lines).toMatch(/Not worked out/);
   expect(lines).toMatch(/Coolant/);
+  // by now the failure is on record, with an instant as fine as the database has them
+  expect(await garage.failureOf(broken)).not.toBeNull();
+  clock.set('2026-03-11T06:00:30Z');
+  await composed(garage, '2026-03-11');
 });

@@ -25,6 +25,8 @@ const AHEAD_DAYS = 14;
 const PACKED_MAX = 3;
 /** More garages than a person looks after; beyond it the one that is looked at comes along all the same. */
 const GARAGES_MAX = 20;
+/** Others need connections as well. */
+const ASKED_AT_ONCE = 4;
 
 /** A page kept by a phone may be older than what is asked here, and what it remembers may be no id at all. */
 export const pocketSheetInput = z
@@ -72,10 +74,15 @@ async function garageOf(
   garageIds: readonly string[],
   carId: string | null,
 ): Promise<string | null> {
-  if (!id.safeParse(carId).success) return null;
-  for (const garageId of garageIds) {
-    const car = await inGarage(world, asker, garageId, (tx) => readCar(tx, garageId, carId ?? ''));
-    if (car !== null) return garageId;
+  if (carId === null || !id.safeParse(carId).success) return null;
+  const has = async (garageId: string) => {
+    const car = await inGarage(world, asker, garageId, (tx) => readCar(tx, garageId, carId));
+    return car === null ? [] : [garageId];
+  };
+  for (let at = 0; at < garageIds.length; at += ASKED_AT_ONCE) {
+    const found = await Promise.all(garageIds.slice(at, at + ASKED_AT_ONCE).map(has));
+    const [first] = found.flat();
+    if (first !== undefined) return first;
   }
   return null;
 }
