@@ -7,7 +7,7 @@ import {
   insertLetter,
   type MailSetting,
   schema,
-  wakePost,
+  wakeWorker,
   withGarage,
 } from '@quartermark/db';
 import { type LetterWish, WISH_USUAL } from '@quartermark/digest';
@@ -98,7 +98,7 @@ export class ThingsToPost {
     const made = { madeBy, madeAt: MADE_AT, messageId: `<test.${id}@garage.example>` };
     await this.garage.inside(async (tx) => {
       await insertDelivery(tx, { garageId, id, kind: 'test', toAddress: to, ...made }, MADE_AT);
-      await wakePost(tx);
+      await wakeWorker(tx);
     });
     return id;
   }

@@ -21,7 +21,6 @@ export * from './deliveries/claim.ts';
 export * from './deliveries/list.ts';
 export * from './deliveries/settle.ts';
 export type { MailPost, ToSend } from './deliveries/to-send.ts';
-export * from './deliveries/wake.ts';
 export * from './due/counts.ts';
 export * from './due/list.ts';
 export * from './due/replace.ts';

@@ -1,4 +1,5 @@
 import {
+  complainTo,
   garageTonight,
   lastLetterDate,
   lastSaid,
@@ -55,9 +56,7 @@ async function tonight(world: World, tx: Tx, garageId: string, userId: string) {
   const composed = done !== null && done >= today;
   // what is known now, told on the day of the letter
   const date = composed ? addDays(done, 1) : today;
-  const complain = (found: Readonly<Record<string, string>>, message: string) =>
-    world.log.error(found, message);
-  const all = { ...(await garageTonight(tx, row, today, complain)), today: date };
+  const all = { ...(await garageTonight(tx, row, today, complainTo(world.log))), today: date };
   const letter = compose(tonightOf(all, reader, said.get(userId) ?? []));
   const leaves = sendsAt(date, { zone, sendMinute: post?.sendMinute ?? SEND_MINUTE_USUAL });
   const shared = { garage, date, composed, sendsAt: new Date(leaves).toISOString() };

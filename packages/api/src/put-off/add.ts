@@ -1,4 +1,4 @@
-import { garageTonight, lastSaid, putFactOff } from '@quartermark/db';
+import { complainTo, garageTonight, lastSaid, putFactOff } from '@quartermark/db';
 import { addDays } from '@quartermark/engine/calendar';
 import { mayLayAside } from '@quartermark/engine/display';
 import { z } from 'zod';
@@ -62,10 +62,8 @@ export function addPutOff(world: World, asker: Asker, input: AddPutOff): Promise
 
 /** Facts as bad as the asker was told that they are, else as they are now. */
 async function knownOf(world: World, { tx, garage, by }: Writing, today: string) {
-  const complain = (found: Readonly<Record<string, string>>, message: string) =>
-    world.log.error(found, message);
   const [{ facts }, said] = await Promise.all([
-    garageTonight(tx, garage, today, complain),
+    garageTonight(tx, garage, today, complainTo(world.log)),
     lastSaid(tx, garage.id),
   ]);
   const told = new Map((said.get(by) ?? []).map((one) => [one.fact, one.grade]));

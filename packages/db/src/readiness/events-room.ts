@@ -23,6 +23,12 @@ export type CalendarEvent = { eventId: string; event: EventInput; revision: numb
 /** Takes note of what could not be read, by the ids that it is found by. */
 export type Complain = (found: Readonly<Record<string, string>>, message: string) => void;
 
+/** Takes note in a log of failures. */
+export const complainTo =
+  (log: { error(fields: Record<string, unknown>, message: string): void }): Complain =>
+  (found, message) =>
+    log.error({ ...found }, message);
+
 /** What the events of a garage share, read once, as of one moment. */
 export type EventsRoom = {
   tx: Tx;

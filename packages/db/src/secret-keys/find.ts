@@ -1,11 +1,9 @@
 import { and, eq } from 'drizzle-orm';
 import type { Db } from '../connect.ts';
 import { secretKey } from '../letter-schema.ts';
-import { hashSecret } from './secret.ts';
+import { hashSecret, SECRET_FORM } from './secret.ts';
 
 export type SecretKeyRow = typeof secretKey.$inferSelect;
-
-const FORM = /^[A-Za-z0-9_-]{43}$/;
 
 /** What the secret of an address opens; null: nothing. The secret itself is looked up nowhere, only its hash. */
 export async function findSecretKey(
@@ -13,7 +11,7 @@ export async function findSecretKey(
   kind: SecretKeyRow['kind'],
   secret: string,
 ): Promise<SecretKeyRow | null> {
-  if (!FORM.test(secret)) return null;
+  if (!SECRET_FORM.test(secret)) return null;
   const [found] = await db.orm
     .select()
     .from(secretKey)

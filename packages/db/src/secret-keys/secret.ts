@@ -1,7 +1,8 @@
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 
 const BYTES = 32;
-const FORM = /^[A-Za-z0-9_-]{43}$/;
+/** What a secret looks like in an address. */
+export const SECRET_FORM = /^[A-Za-z0-9_-]{43}$/;
 
 /** `secret` is shown once and never kept; `hash` is what is stored. */
 export type MadeSecret = { secret: string; hash: string };
@@ -22,6 +23,6 @@ export const hashSecret = (secret: string): string =>
 /** Whether a secret that was given is the one that was made, in a time that tells nothing of either. */
 export function isSecret(given: string, hash: string): boolean {
   const kept = Buffer.from(hash, 'hex');
-  if (!FORM.test(given) || kept.length !== BYTES) return false;
+  if (!SECRET_FORM.test(given) || kept.length !== BYTES) return false;
   return timingSafeEqual(Buffer.from(hashSecret(given), 'hex'), kept);
 }

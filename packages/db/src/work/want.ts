@@ -1,6 +1,6 @@
 import { and, asc, eq, inArray, isNull, sql } from 'drizzle-orm';
-import { OUTBOX_CHANNEL } from '../channels.ts';
 import type { Tx } from '../connect.ts';
+import { wakeWorker } from '../garages/tell.ts';
 import { car, carWork, outbox } from '../schema.ts';
 
 export type WantedVersion = { carId: string; version: number };
@@ -51,5 +51,5 @@ async function want(tx: Tx, garageId: string, raised: readonly WantedVersion[]):
   await tx
     .insert(outbox)
     .values(raised.map(({ carId, version }) => ({ garageId, carId, inputVersion: version })));
-  await tx.execute(sql`select pg_notify(${OUTBOX_CHANNEL}, '')`);
+  await wakeWorker(tx);
 }

@@ -1,4 +1,4 @@
-import { type EventsRoom, openEventsRoom, readGarage, type Tx } from '@quartermark/db';
+import { complainTo, type EventsRoom, openEventsRoom, readGarage, type Tx } from '@quartermark/db';
 import { garageViewOf } from '../../garage/view-of.ts';
 import type { GarageView } from '../../views.ts';
 import type { World } from '../../world.ts';
@@ -15,8 +15,6 @@ export async function openRoom(world: World, tx: Tx, garageId: string): Promise<
   const row = await readGarage(tx, garageId);
   if (!row) return null;
   const garage = garageViewOf(row, world.clock.now());
-  const shared = await openEventsRoom(tx, row, garage.today, (found, message) =>
-    world.log.error(found, message),
-  );
+  const shared = await openEventsRoom(tx, row, garage.today, complainTo(world.log));
   return { ...shared, world, garage };
 }

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import {
   carsBehindDay,
+  complainTo,
   type GarageTonight,
   garageTonight,
   insertDigest,
@@ -120,10 +121,8 @@ async function readAll(
 ): Promise<Read | null> {
   const row = await readGarage(tx, garageId);
   if (row === null) return null;
-  const complain = (found: Readonly<Record<string, string>>, message: string) =>
-    log.error(found, message);
   const [readers, last] = await Promise.all([letterReaders(tx, garageId), lastSaid(tx, garageId)]);
-  return { tonight: await garageTonight(tx, row, date, complain), readers, last };
+  return { tonight: await garageTonight(tx, row, date, complainTo(log)), readers, last };
 }
 
 async function store(shop: Shop, composed: Composed, seen: Seen): Promise<void> {
