@@ -113,6 +113,7 @@ describe.each(BACKENDS)('letters', ({ backend, here }) => {
     test('what fails before the commit leaves nothing behind, and the next tick composes', async () => {
       const garage = await found(LONDON, '2026-03-10T10:00:00Z');
       await garage.addCar(OVERDUE);
+      await setPost(garage, 360);
       let left = 2;
       const clock = clockAt('2026-03-10T10:00:00Z');
       await bench.start({
@@ -122,13 +123,14 @@ describe.each(BACKENDS)('letters', ({ backend, here }) => {
           if (point !== 'composed' || left === 0) return;
           left -= 1;
           expect(await digestsOf(garage)).toEqual([]);
+          expect(await deliveriesOf(garage)).toEqual([]);
           throw new Error('the power is gone');
         },
       });
       await composed(garage, '2026-03-10');
       expect(left).toBe(0);
       expect(await lettersOf(garage)).toHaveLength(1);
-      expect(await deliveriesOf(garage)).toEqual([]);
+      expect(await deliveriesOf(garage)).toHaveLength(1);
     });
 
     test('nights nobody composed in are made up for by one letter, and counted', async () => {
