@@ -132,14 +132,23 @@ describe('letter.tonight', () => {
     expect(view).toMatchObject({
       date: '2026-06-15',
       composed: false,
-      // 06:00 in London
-      sendsAt: '2026-06-15T05:00:00.000Z',
+      // 06:00 in London has passed
+      sendsAt: null,
       why: null,
     });
     expect(view.letter?.subject).toContain('Engine oil');
     expect(view.letter?.lines[0]?.facts).toEqual([fact]);
     expect(view.html).toContain('Engine oil');
     expect(await count()).toEqual(before);
+  });
+
+  test('leaves at its hour, which is named until it has passed', async () => {
+    await owner`insert into post_setting (garage_id, send_minute, changed_at, changed_by)
+      select id, 1380, now(), changed_by from garage where id = ${at.garageId}`;
+    const before = await tonight();
+    await owner`delete from post_setting where garage_id = ${at.garageId}`;
+    // 23:00 in London
+    expect(before).toMatchObject({ composed: false, sendsAt: '2026-06-15T22:00:00.000Z' });
   });
 
   test('says why there is none: paused, another day, nothing new', async () => {
@@ -165,6 +174,7 @@ describe('letter.tonight', () => {
     expect(view).toMatchObject({
       date: '2026-06-16',
       composed: true,
+      // 06:00 in London
       sendsAt: '2026-06-16T05:00:00.000Z',
     });
   });

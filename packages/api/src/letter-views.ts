@@ -37,6 +37,7 @@ export type TonightView = {
   date: string;
   /** whether the present date has had its letters already, so that this is tomorrow's */
   composed: boolean;
+  /** null: its hour has passed, so it leaves as soon as it is composed */
   sendsAt: string | null;
   letter: Omit<Letter, 'said'> | null;
   html: string | null;

@@ -31,10 +31,12 @@ export function TonightLetter({ garageId }: { garageId: string }) {
 }
 
 function leavesWords({ composed, sendsAt, garage }: TonightView): string {
-  const when = sendsAt === null ? '' : ` It leaves on ${momentWords(sendsAt, garage.zone)}.`;
+  if (sendsAt === null)
+    return 'It is written within minutes and leaves at once, since the letter’s hour has passed.';
+  const when = `It leaves on ${momentWords(sendsAt, garage.zone)}.`;
   return composed
-    ? `Today’s letter is written; this is what it has not told.${when}`
-    : `It is written in the night, with what is known then.${when}`;
+    ? `Today’s letter is written; this is what it has not told. ${when}`
+    : `It is written in the night, with what is known then. ${when}`;
 }
 
 function NoLetter({ garageId, tonight }: { garageId: string; tonight: TonightView }) {

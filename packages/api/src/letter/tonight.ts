@@ -17,7 +17,7 @@ import {
   type LetterWish,
   linkAddress,
 } from '@quartermark/digest';
-import { SEND_MINUTE_USUAL, sendsAt } from '@quartermark/digest/hours';
+import { nightDue, SEND_MINUTE_USUAL, sendsAt } from '@quartermark/digest/hours';
 import { addDays } from '@quartermark/engine/calendar';
 import { z } from 'zod';
 import { id } from '../asked.ts';
@@ -44,7 +44,8 @@ export function letterTonight(
 async function tonight(world: World, tx: Tx, garageId: string, userId: string) {
   const row = await readGarage(tx, garageId);
   if (!row) throw notFoundHere('garage', 'garageId');
-  const garage = garageViewOf(row, world.clock.now());
+  const now = world.clock.now();
+  const garage = garageViewOf(row, now);
   const { today, zone } = garage;
   const [[reader], said, done, post] = await Promise.all([
     letterReaders(tx, garageId, userId),
@@ -53,13 +54,19 @@ async function tonight(world: World, tx: Tx, garageId: string, userId: string) {
     readPostShown(tx, garageId),
   ]);
   if (!reader) throw notFoundHere('garage', 'garageId');
-  const composed = done !== null && done >= today;
+  const clock = { zone, sendMinute: post?.sendMinute ?? SEND_MINUTE_USUAL };
+  const night = nightDue(now.getTime(), done, clock);
   // what is known now, told on the day of the letter
-  const date = composed ? addDays(done, 1) : today;
+  const date = night?.date ?? addDays(done ?? today, 1);
   const all = { ...(await garageTonight(tx, row, today, complainTo(world.log))), today: date };
   const letter = compose(tonightOf(all, reader, said.get(userId) ?? []));
-  const leaves = sendsAt(date, { zone, sendMinute: post?.sendMinute ?? SEND_MINUTE_USUAL });
-  const shared = { garage, date, composed, sendsAt: new Date(leaves).toISOString() };
+  const leaves = sendsAt(date, clock);
+  const shared = {
+    garage,
+    date,
+    composed: night === null,
+    sendsAt: leaves > now.getTime() ? new Date(leaves).toISOString() : null,
+  };
   if (letter === null)
     return { ...shared, letter, html: null, why: whyNone(reader.wish, date) } satisfies TonightView;
   const { said: _said, ...shown } = letter;
