@@ -84,6 +84,27 @@ test('a calendar has what is on the calendar, and an event that moves moves in p
   expect(after.size).toBe(before.size);
 });
 
+test('a calendar in the place of another counts on from what that one was told', async () => {
+  await make();
+  const eventId = randomUUID();
+  const event = { name: 'Autumn run', sort: 'meet' as const, start: '2026-10-01' };
+  await at.me.event.add({ ...command(), eventId, event });
+  const revision = async (path: string) =>
+    [...(await entries(path))].find(([uid]) => uid.includes(eventId))?.[1].sequence;
+  expect(await revision(await make())).toBe(0);
+  const change = (baseRevision: number, start: string) =>
+    at.me.event.change({ ...command(), eventId, baseRevision, event: { ...event, start } });
+  await change(1, '2026-10-02');
+  const second = await make();
+  expect(await revision(second)).toBe(1);
+  await at.me.feed.revoke(command());
+  expect((await fetched(second)).status).toBe(404);
+  const third = await make();
+  expect(await revision(third)).toBe(1);
+  await change(2, '2026-10-03');
+  expect(await revision(third)).toBe(2);
+});
+
 test('what has not changed is the same to the octet, and is not sent again', async () => {
   const path = await make();
   const first = await fetched(path);

@@ -1,5 +1,5 @@
 import type { Published } from '@quartermark/digest/feed';
-import { and, asc, eq, isNull, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, isNull, sql } from 'drizzle-orm';
 import type { Tx } from '../connect.ts';
 import { feed, feedPublished, secretKey } from '../letter-schema.ts';
 
@@ -20,7 +20,12 @@ export async function standingFeed(
   return found ?? null;
 }
 
-/** Makes a member's private calendar. @param hash of the secret in its address, which is kept nowhere */
+/**
+ * Makes a member's private calendar. It counts on from what the one before it was told: a calendar program may
+ * know the same entries from there.
+ *
+ * @param hash of the secret in its address, which is kept nowhere
+ */
 export async function makeFeed(
   tx: Tx,
   made: { garageId: string; id: string; userId: string; hash: string; at: Date },
@@ -29,6 +34,29 @@ export async function makeFeed(
   await tx.insert(feed).values({ garageId, id, userId, madeAt: at });
   const key = { hash, kind: 'feed' as const, garageId, userId, subjectId: id };
   await tx.insert(secretKey).values(key);
+  await inheritPublished(tx, made);
+}
+
+/** What was told last in this member's calendars is what the new one counts on from. */
+async function inheritPublished(
+  tx: Tx,
+  { garageId, id, userId }: { garageId: string; id: string; userId: string },
+): Promise<void> {
+  const [former] = await tx
+    .select({ id: feed.id })
+    .from(feedPublished)
+    .innerJoin(
+      feed,
+      and(eq(feed.garageId, feedPublished.garageId), eq(feed.id, feedPublished.feedId)),
+    )
+    .where(and(eq(feed.garageId, garageId), eq(feed.userId, userId)))
+    .orderBy(desc(feedPublished.modifiedAt))
+    .limit(1);
+  if (former === undefined) return;
+  await tx
+    .update(feedPublished)
+    .set({ feedId: id })
+    .where(and(eq(feedPublished.garageId, garageId), eq(feedPublished.feedId, former.id)));
 }
 
 /** Its address opens nothing any more. */
