@@ -27,7 +27,7 @@ describe.each(BACKENDS)('the queue', ({ backend, here }) => {
         night: async () => {},
         letters: async () => {},
         tick: async () => {},
-        post: async () => {},
+        post: () => gate,
         gaveUp: () => {},
       });
     });
@@ -59,6 +59,20 @@ describe.each(BACKENDS)('the queue', ({ backend, here }) => {
       await lanes.publish([work('last')]);
       await eventually('what came after', async () => times('last') === 1);
       expect(times('busy')).toBeLessThanOrEqual(2);
+    });
+
+    test('waitingPost() counts the deliveries that nobody has begun', async () => {
+      let open = () => {};
+      gate = new Promise<void>((resolve) => {
+        open = resolve;
+      });
+      await lanes.publishPost(
+        Array.from({ length: PACE.postAtOnce + 2 }, (_, n) => ({ deliveryId: `d${n}`, dueMs: 0 })),
+      );
+      const waiting = (n: number) => async () => (await lanes.waitingPost()) === n;
+      await eventually('all but two are begun', waiting(2));
+      open();
+      await eventually('none waits', waiting(0));
     });
 
     test('forget() frees a car whose key is held by a job that is gone', async () => {

@@ -48,6 +48,8 @@ export type Lanes = {
   publishNight(jobs: NightWork[]): Promise<void>;
   publishLetters(jobs: LetterWork[]): Promise<void>;
   publishPost(jobs: PostWork[]): Promise<void>;
+  /** How many deliveries are queued and not begun. */
+  waitingPost(): Promise<number>;
   /** Makes sure the night tick is scheduled; does nothing when it is. */
   keepTicking(everyMs: number): Promise<void>;
   work(handlers: Handlers): void;

@@ -135,6 +135,7 @@ export async function openLanes(config: QueueConfig): Promise<Lanes> {
         })),
       );
     },
+    waitingPost: () => post.getWaitingCount(),
     async keepTicking(everyMs) {
       const scheduler = await night.getJobScheduler(TICK);
       if (scheduler?.every === everyMs) return;

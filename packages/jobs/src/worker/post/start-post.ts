@@ -3,9 +3,11 @@ import { causeOf } from '../causes.ts';
 import type { Shop } from '../shop.ts';
 
 const PER_PAGE = 500;
+/** While more than this waits, a slow server is what holds it up: queueing it again would only pile it up. */
+const WAITING_MOST = 500;
 
 export type Post = {
-  /** Queues whatever is due; resolves when all of it was looked at once after the call. */
+  /** Queues whatever is due, unless enough waits already; resolves when it was looked at once after the call. */
   sweep(): Promise<void>;
   stop(): Promise<void>;
 };
@@ -46,6 +48,7 @@ export function startPost(shop: Shop): Post {
 }
 
 async function queueDue({ db, lanes, clock }: Shop, stopped: () => boolean): Promise<void> {
+  if ((await lanes.waitingPost()) > WAITING_MOST) return;
   let after: DueDelivery | null = null;
   while (!stopped()) {
     const page: DueDelivery[] = await dueDeliveries(db, clock.now(), { after, limit: PER_PAGE });
