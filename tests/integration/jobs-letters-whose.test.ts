@@ -159,7 +159,9 @@ test('the demo garage has its letters, and nothing leaves it whatever is set', a
 
 test('a garage that moves to the east has the letter of its new date at once, and once', async () => {
   const garage = await found('Pacific/Honolulu');
+  const other = await found('Pacific/Honolulu');
   await garage.addCar(OVERDUE);
+  await other.addCar(OVERDUE);
   // 01:30 on the 10th in Honolulu, 00:30 on the 11th in Auckland
   const clock = clockAt('2026-03-10T11:30:00Z');
   await start(undefined, clock);
@@ -170,7 +172,7 @@ test('a garage that moves to the east has the letter of its new date at once, an
   await composed(garage, '2026-03-11');
   // the 11th begins in Honolulu, where the garage stands no more
   clock.set('2026-03-11T10:30:00Z');
-  await new Promise((resolve) => setTimeout(resolve, 400));
+  await composed(other, '2026-03-11');
   expect(await datesOf(garage)).toEqual(['2026-03-10', '2026-03-11']);
   clock.set('2026-03-11T17:00:30Z');
   await composed(garage, '2026-03-12');
