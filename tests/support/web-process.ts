@@ -14,6 +14,8 @@ export type WebProcess = {
   api: HttpApi;
   /** resolves once the process has printed these words */
   said(words: string): Promise<unknown>;
+  /** all that it has printed */
+  printed(): string;
   kill(): Promise<void>;
 };
 
@@ -38,12 +40,16 @@ export async function startWeb(at: Home, more: Record<string, string> = {}): Pro
         PORT: `${port}`,
         ...more,
       },
-      stdio: ['ignore', 'pipe', 'inherit'],
+      stdio: ['ignore', 'pipe', 'pipe'],
     },
   );
   let printed = '';
   child.stdout?.on('data', (data) => {
     printed += data;
+  });
+  child.stderr?.on('data', (data) => {
+    printed += data;
+    process.stderr.write(data);
   });
   const healthy = () =>
     fetch(`${origin}/health`).then(
@@ -59,6 +65,7 @@ export async function startWeb(at: Home, more: Record<string, string> = {}): Pro
   return {
     origin,
     api: new HttpApi(origin, fetch, { cookie: at.cookie }),
+    printed: () => printed,
     said: (words) => eventually(`"${words}"`, async () => printed.includes(words)),
     kill: () => kill(child),
   };

@@ -12,6 +12,18 @@ export async function answerUnsubscribe(
   request: Request,
   secret: string,
 ): Promise<Response> {
+  try {
+    return await answer(world, request, secret);
+  } catch (error) {
+    world.log.error({ err: error }, 'somebody could not be taken off the mail');
+    return page(
+      500,
+      'That could not be done just now; nothing was changed. Try again in a minute.',
+    );
+  }
+}
+
+async function answer(world: World, request: Request, secret: string): Promise<Response> {
   const key = await findSecretKey(world.db, 'unsubscribe', secret);
   if (key === null) return page(404, 'There is nothing at this address any more.');
   if (request.method !== 'POST')
