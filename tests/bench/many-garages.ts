@@ -51,16 +51,13 @@ export async function makeGarages(cluster: Cluster, wanted: ManyGarages): Promis
     console.log(`Copying the demo garage ${copies.toLocaleString('en')} times …`);
     await sql.begin(async (tx) => {
       await tx`create temporary table copies on commit drop as
-        select gen_random_uuid() as id from generate_series(1, ${copies}::int)`;
+        select gen_random_uuid() as to_garage from generate_series(1, ${copies}::int)`;
       await tx`insert into organization (id, name, slug, created_at)
-        select id, 'Long barn', id::text, now() from copies`;
+        select to_garage, 'Long barn', to_garage::text, now() from copies`;
       await tx`insert into garage
-        select (jsonb_populate_record(g, jsonb_build_object('id', c.id))).*
+        select (jsonb_populate_record(g, jsonb_build_object('id', c.to_garage))).*
         from copies c, garage g where g.id = ${house.garageId}`;
-      for (const table of tables)
-        await tx`insert into ${tx(table)}
-          select (jsonb_populate_record(t, jsonb_build_object('garage_id', c.id))).*
-          from copies c, ${tx(table)} t where t.garage_id = ${house.garageId}`;
+      for (const table of tables) await copyRows(tx, table, house.garageId);
       await after(tx, house.garageId);
     });
     await sql`analyze`;
@@ -69,6 +66,18 @@ export async function makeGarages(cluster: Cluster, wanted: ManyGarages): Promis
   }
   await emptyTheQueue(urls);
   return urls;
+}
+
+/** Column by column: a row as a whole would be unpacked and packed again, which takes ten times as long. */
+async function copyRows(tx: postgres.TransactionSql, table: string, from: string): Promise<void> {
+  const found = await tx<{ name: string }[]>`
+    select column_name as name from information_schema.columns
+    where table_schema = 'public' and table_name = ${table} and column_name <> 'garage_id'
+      and is_generated = 'NEVER'`;
+  const names = found.map(({ name }) => name);
+  const columns = tx.unsafe(names.map((name) => `"${name}"`).join(', '));
+  await tx`insert into ${tx(table)} (garage_id, ${columns})
+    select copies.to_garage, ${columns} from copies, ${tx(table)} t where t.garage_id = ${from}`;
 }
 
 /** A copy of a database nobody is connected to. */
