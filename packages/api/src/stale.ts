@@ -1,5 +1,5 @@
 import { namesOf, type Tx } from '@quartermark/db';
-import { type Refused, refuse } from './refused.ts';
+import { badField, type Refused, refuse } from './refused.ts';
 
 type Versioned = { revision: number; changedAt: Date; changedBy: string };
 
@@ -25,4 +25,20 @@ export async function stale(
       },
     },
   );
+}
+
+/**
+ * Why something of which only the newest form is kept was not written: it is past `baseRevision`, or there is none.
+ *
+ * @param none what to say where there is none
+ */
+export async function staleOrNone(
+  tx: Tx,
+  garageId: string,
+  said: { what: string; none: string },
+  baseRevision: number,
+  row: (Versioned & { body: unknown }) | null,
+): Promise<Refused> {
+  if (row) return stale(tx, garageId, said.what, baseRevision, row);
+  return badField('baseRevision', `baseRevision: ${said.none}; send 0`);
 }

@@ -1,10 +1,10 @@
-import { boolean, pgTable, text, timestamp, unique, uuid } from 'drizzle-orm/pg-core';
+import { boolean, pgTable, text, unique, uuid } from 'drizzle-orm/pg-core';
+import { instant } from './columns.ts';
 
 /**
  * Tables of sign-in and membership, with the members that better-auth and its organization plugin
  * expect. Ids are uuid and instants carry a zone. `organization.id` = `garage.id`.
  */
-const instant = (name: string) => timestamp(name, { withTimezone: true, mode: 'date' });
 const id = () => uuid('id').primaryKey().defaultRandom();
 
 export const user = pgTable('user', {

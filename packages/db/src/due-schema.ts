@@ -12,10 +12,10 @@ import {
   text,
   uuid,
 } from 'drizzle-orm/pg-core';
+import { garageId } from './columns.ts';
 import { car } from './schema.ts';
 
 /** Tables of what falls due, and of what was said of it; written by the worker with the snapshot. */
-const garageId = () => uuid('garage_id').notNull();
 const ofCar = (t: { garageId: never; carId: never }) =>
   foreignKey({ columns: [t.garageId, t.carId], foreignColumns: [car.garageId, car.id] });
 

@@ -10,19 +10,12 @@ import {
   pgTable,
   primaryKey,
   text,
-  timestamp,
   unique,
   uuid,
 } from 'drizzle-orm/pg-core';
+import { changed, garageId, instant, revision } from './columns.ts';
 
 /** Tables of the nightly letter: who wants what, the letters as composed, what leaves the house, calendars. */
-const instant = (name: string) => timestamp(name, { withTimezone: true, mode: 'date' });
-const garageId = () => uuid('garage_id').notNull();
-const changed = () => ({
-  revision: integer('revision').notNull().default(1),
-  changedAt: instant('changed_at').notNull(),
-  changedBy: uuid('changed_by').notNull(),
-});
 
 /** The garage's mail server, without its password. */
 export type MailSetting = {
@@ -41,6 +34,7 @@ export const letterSetting = pgTable(
     garageId: garageId(),
     userId: uuid('user_id').notNull(),
     body: jsonb('body').$type<LetterWish>().notNull(),
+    revision: revision(),
     ...changed(),
   },
   (t) => [primaryKey({ columns: [t.garageId, t.userId] })],
@@ -58,6 +52,7 @@ export const postSetting = pgTable('post_setting', {
   /** null: nothing is posted */
   hookUrl: text('hook_url'),
   hookSecret: text('hook_secret'),
+  revision: revision(),
   ...changed(),
 });
 

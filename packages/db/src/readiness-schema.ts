@@ -3,19 +3,16 @@ import {
   boolean,
   foreignKey,
   index,
-  integer,
   jsonb,
   pgTable,
   primaryKey,
   text,
-  timestamp,
   uuid,
 } from 'drizzle-orm/pg-core';
+import { changed, garageId, instant, revision } from './columns.ts';
 import { car, event } from './schema.ts';
 
 /** Tables of what is asked of a car, what somebody took upon himself, and what was ticked off. */
-const instant = (name: string) => timestamp(name, { withTimezone: true, mode: 'date' });
-const garageId = () => uuid('garage_id').notNull();
 const ofCar = (t: { garageId: never; carId: never }) =>
   foreignKey({ columns: [t.garageId, t.carId], foreignColumns: [car.garageId, car.id] });
 const ofEvent = (t: { garageId: never; eventId: never }) =>
@@ -29,9 +26,8 @@ export const requirementSet = pgTable(
     use: text('use', { enum: READY_FOR }).notNull(),
     /** null: the usual ones again */
     body: jsonb('body').$type<Requirements>(),
-    revision: integer('revision').notNull().default(1),
-    changedAt: instant('changed_at').notNull(),
-    changedBy: uuid('changed_by').notNull(),
+    revision: revision(),
+    ...changed(),
   },
   (t) => [primaryKey({ columns: [t.garageId, t.use] })],
 );

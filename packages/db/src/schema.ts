@@ -22,10 +22,10 @@ import {
   pgTable,
   primaryKey,
   text,
-  timestamp,
   unique,
   uuid,
 } from 'drizzle-orm/pg-core';
+import { changed, garageId, instant, revision } from './columns.ts';
 
 /**
  * Tables of the garage, as queries see them; migrations/ makes them, with the checks, grants and
@@ -34,14 +34,8 @@ import {
  * security and are reachable only through `withGarage`; the second group holds ids, versions and times
  * only and is granted per role.
  */
-const instant = (name: string) => timestamp(name, { withTimezone: true, mode: 'date' });
-const garageId = () => uuid('garage_id').notNull();
+
 const bytea = customType<{ data: Uint8Array; driverData: Uint8Array }>({ dataType: () => 'bytea' });
-/** who wrote the newest revision, and when */
-const changed = () => ({
-  changedAt: instant('changed_at').notNull(),
-  changedBy: uuid('changed_by').notNull(),
-});
 
 export const garage = pgTable('garage', {
   /** = organization.id */
@@ -55,7 +49,7 @@ export const garage = pgTable('garage', {
   demo: boolean('demo').notNull().default(false),
   /** the last `recorded` ordinal given out */
   recorded: bigint('recorded', { mode: 'number' }).notNull().default(0),
-  revision: integer('revision').notNull().default(1),
+  revision: revision(),
   ...changed(),
 });
 
@@ -69,7 +63,7 @@ export const car = pgTable(
     odoDigits: integer('odo_digits'),
     profile: jsonb('profile').$type<CarProfile>().notNull(),
     inputVersion: bigint('input_version', { mode: 'number' }).notNull().default(1),
-    revision: integer('revision').notNull().default(1),
+    revision: revision(),
     addedAt: instant('added_at').notNull(),
     ...changed(),
     removedAt: instant('removed_at'),
@@ -88,7 +82,7 @@ export const gear = pgTable(
     id: uuid('id').notNull(),
     kind: text('kind', { enum: ['component', 'equipment', 'person'] }).notNull(),
     body: jsonb('body').$type<GearInput>().notNull(),
-    revision: integer('revision').notNull().default(1),
+    revision: revision(),
     addedAt: instant('added_at').notNull(),
     ...changed(),
     removedAt: instant('removed_at'),
@@ -110,7 +104,7 @@ export const item = pgTable(
     body: jsonb('body').$type<ItemInput>().notNull(),
     /** place in the car's list, as added */
     position: integer('position').notNull(),
-    revision: integer('revision').notNull().default(1),
+    revision: revision(),
     ...changed(),
     removedAt: instant('removed_at'),
   },
@@ -128,7 +122,7 @@ export const layUp = pgTable(
     /** the `layUp` entry that opened it and the `wakeUp` entry that closed it */
     openedBy: uuid('opened_by'),
     closedBy: uuid('closed_by'),
-    revision: integer('revision').notNull().default(1),
+    revision: revision(),
     removedAt: instant('removed_at'),
   },
   (t) => [primaryKey({ columns: [t.garageId, t.id] }), ofCar(t as never)],
@@ -143,7 +137,7 @@ export const plannedLayUp = pgTable(
     carId: uuid('car_id').notNull(),
     startOn: date('start_on').notNull(),
     endOn: date('end_on'),
-    revision: integer('revision').notNull().default(1),
+    revision: revision(),
     ...changed(),
     removedAt: instant('removed_at'),
   },
@@ -158,7 +152,7 @@ export const partOrder = pgTable(
     id: uuid('id').notNull(),
     itemId: uuid('item_id').notNull(),
     body: jsonb('body').$type<OrderInput>().notNull(),
-    revision: integer('revision').notNull().default(1),
+    revision: revision(),
     ...changed(),
     removedAt: instant('removed_at'),
   },
@@ -182,7 +176,7 @@ export const entry = pgTable(
     kind: text('kind').notNull(),
     /** as typed: numbers keep their text and unit */
     body: jsonb('body').$type<EntryInput>().notNull(),
-    revision: integer('revision').notNull().default(1),
+    revision: revision(),
     recordedAt: instant('recorded_at').notNull(),
     recordedBy: uuid('recorded_by').notNull(),
     /** a tombstone: replaying the record never revives it */
@@ -259,7 +253,7 @@ export const event = pgTable(
     startOn: date('start_on').notNull(),
     endOn: date('end_on').notNull(),
     body: jsonb('body').$type<EventInput>().notNull(),
-    revision: integer('revision').notNull().default(1),
+    revision: revision(),
     ...changed(),
     removedAt: instant('removed_at'),
   },
@@ -273,7 +267,7 @@ export const spec = pgTable(
     garageId: garageId(),
     carId: uuid('car_id').notNull(),
     body: jsonb('body').$type<SpecSheet>().notNull(),
-    revision: integer('revision').notNull().default(1),
+    revision: revision(),
     ...changed(),
   },
   (t) => [primaryKey({ columns: [t.garageId, t.carId] }), ofCar(t as never)],

@@ -1,5 +1,6 @@
 'use client';
 
+import type { ComponentProps } from 'react';
 import { Controller, type UseFormReturn } from 'react-hook-form';
 import { QuantityField, SelectField } from '../components/index.ts';
 import { FormPair } from '../forms/Form.tsx';
@@ -17,11 +18,14 @@ type ColdPressureProps = {
   problems: Problems;
 };
 
+type Asked = 'hot' | 'least' | 'hotAir' | 'coldAir';
+type Units = ComponentProps<typeof QuantityField>['units'];
+
 /** What to pump cold so that a tyre is as wanted when it is hot; never below the maker's minimum. */
 export function ColdPressure(props: ColdPressureProps) {
   const { garageId, cars, form, fields, problems } = props;
   const { tyre, leastPa } = readTyre(fields, problems);
-  const pressure = (name: 'hot' | 'least', label: string, hint: string) => (
+  const quantity = (name: Asked, units: Units, label: string, hint: string) => (
     <Controller
       control={form.control}
       name={name}
@@ -29,7 +33,7 @@ export function ColdPressure(props: ColdPressureProps) {
         <QuantityField
           label={label}
           hint={hint}
-          units={PRESSURE_UNITS}
+          units={units}
           name={name}
           value={value}
           onChange={onChange}
@@ -39,24 +43,10 @@ export function ColdPressure(props: ColdPressureProps) {
       )}
     />
   );
-  const temperature = (name: 'hotAir' | 'coldAir', label: string, hint: string) => (
-    <Controller
-      control={form.control}
-      name={name}
-      render={({ field: { value, onChange, onBlur } }) => (
-        <QuantityField
-          label={label}
-          hint={hint}
-          units={TEMPERATURE_UNITS}
-          name={name}
-          value={value}
-          onChange={onChange}
-          onBlur={onBlur}
-          error={problems[name]}
-        />
-      )}
-    />
-  );
+  const pressure = (name: Asked, label: string, hint: string) =>
+    quantity(name, PRESSURE_UNITS, label, hint);
+  const temperature = (name: Asked, label: string, hint: string) =>
+    quantity(name, TEMPERATURE_UNITS, label, hint);
   return (
     <>
       {cars.length === 0 ? null : (

@@ -15,7 +15,7 @@ import { runCommand, type Writing } from '../command/run-command.ts';
 import { garageViewOf } from '../garage/view-of.ts';
 import type { WishView } from '../letter-views.ts';
 import { badField, notFoundHere } from '../refused.ts';
-import { stale } from '../stale.ts';
+import { staleOrNone } from '../stale.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 
@@ -108,6 +108,6 @@ async function write({ tx, garage, now: at, by }: Writing, input: ChangeWish): P
   const revision = await changeRow(tx, change);
   if (revision !== null) return revision;
   const row = await readWish(tx, garage.id, by);
-  if (row) throw await stale(tx, garage.id, 'What you want of the letters was', baseRevision, row);
-  throw badField('baseRevision', 'baseRevision: nothing was said yet; send 0');
+  const said = { what: 'What you want of the letters was', none: 'nothing was said yet' };
+  throw await staleOrNone(tx, garage.id, said, baseRevision, row);
 }

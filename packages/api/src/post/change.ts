@@ -4,7 +4,7 @@ import { commandFields } from '../asked.ts';
 import { runCommand, type Writing } from '../command/run-command.ts';
 import type { PostWritten } from '../letter-views.ts';
 import { badField } from '../refused.ts';
-import { stale } from '../stale.ts';
+import { staleOrNone } from '../stale.ts';
 import type { Asker, World } from '../world.ts';
 import { mustKeep, mustNotBeDemo } from './must-keep.ts';
 
@@ -90,13 +90,16 @@ async function write(writing: Writing, input: ChangePost, secret: string | null)
   };
   const revision = await changeRow(tx, { garageId: garage.id, baseRevision, set, at, by });
   if (revision !== null) return revision;
-  if (!before) throw badField('baseRevision', 'baseRevision: nothing was set yet; send 0');
-  const { sendMinute: minute, mail: stored, hasPassword, hookUrl: url } = before;
-  const body = { sendMinute: minute, mail: stored, hasPassword, hookUrl: url };
-  throw await stale(tx, garage.id, 'The garage’s post was', baseRevision, { ...before, body });
+  const said = { what: 'The garage’s post was', none: 'nothing was set yet' };
+  throw await staleOrNone(tx, garage.id, said, baseRevision, before && withBody(before));
 }
 
 type Shown = Awaited<ReturnType<typeof readPostShown>>;
+
+function withBody(shown: NonNullable<Shown>) {
+  const { sendMinute, mail: server, hasPassword, hookUrl } = shown;
+  return { ...shown, body: { sendMinute, mail: server, hasPassword, hookUrl } };
+}
 
 /** A password goes to the server it was given for: whoever names another one gives it again. */
 function mayKeepPassword(before: Shown, server: NonNullable<ChangePost['mail']>): void {

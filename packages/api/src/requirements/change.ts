@@ -4,8 +4,7 @@ import { wantRecompute } from '@quartermark/jobs/outbox';
 import { z } from 'zod';
 import { commandFields } from '../asked.ts';
 import { runCommand, type Writing } from '../command/run-command.ts';
-import { badField } from '../refused.ts';
-import { stale } from '../stale.ts';
+import { staleOrNone } from '../stale.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 
@@ -43,6 +42,6 @@ async function write(
   const revision = await changeRow(tx, change);
   if (revision !== null) return revision;
   const row = await readRequirements(tx, garage.id, use);
-  if (row) throw await stale(tx, garage.id, 'What the garage asks was', baseRevision, row);
-  throw badField('baseRevision', 'baseRevision: the garage has none of its own yet; send 0');
+  const said = { what: 'What the garage asks was', none: 'the garage has none of its own yet' };
+  throw await staleOrNone(tx, garage.id, said, baseRevision, row);
 }

@@ -3,8 +3,8 @@ import { type SpecSheet, specSheet } from '@quartermark/engine/log';
 import { z } from 'zod';
 import { commandFields, id } from '../asked.ts';
 import { runCommand, type Writing } from '../command/run-command.ts';
-import { badField, notFoundHere } from '../refused.ts';
-import { stale } from '../stale.ts';
+import { notFoundHere } from '../refused.ts';
+import { staleOrNone } from '../stale.ts';
 import type { Written } from '../views.ts';
 import type { Asker, World } from '../world.ts';
 
@@ -47,6 +47,6 @@ export async function writeSpec(
   const revision = await changeRow(tx, change);
   if (revision !== null) return revision;
   const row = await readSpec(tx, garage.id, carId);
-  if (row) throw await stale(tx, garage.id, 'The spec sheet was', baseRevision, row);
-  throw badField('baseRevision', 'baseRevision: this car has no spec sheet yet; send 0');
+  const said = { what: 'The spec sheet was', none: 'this car has no spec sheet yet' };
+  throw await staleOrNone(tx, garage.id, said, baseRevision, row);
 }

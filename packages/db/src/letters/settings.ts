@@ -1,9 +1,8 @@
 import { type LetterWish, WISH_USUAL } from '@quartermark/digest';
-import { and, eq, getTableColumns, sql } from 'drizzle-orm';
+import { and, eq, getTableColumns } from 'drizzle-orm';
+import { type Change, changeNewest } from '../change-newest.ts';
 import type { Tx } from '../connect.ts';
 import { letterSetting, postSetting } from '../letter-schema.ts';
-
-type Change = { garageId: string; baseRevision: number; at: Date; by: string };
 
 /** The row of what a member wants; null: he never said. */
 export async function readWish(tx: Tx, garageId: string, userId: string) {
@@ -15,32 +14,12 @@ export async function readWish(tx: Tx, garageId: string, userId: string) {
 }
 
 /** @returns the new revision; null if it is past `baseRevision` (0: he never said) */
-export async function changeWish(
+export function changeWish(
   tx: Tx,
   change: Change & { userId: string; wish: LetterWish },
 ): Promise<number | null> {
-  const { garageId, userId, baseRevision, wish: body, at, by } = change;
-  const changed = { body, changedAt: at, changedBy: by };
-  if (baseRevision === 0) {
-    const made = await tx
-      .insert(letterSetting)
-      .values({ garageId, userId, ...changed })
-      .onConflictDoNothing()
-      .returning({ revision: letterSetting.revision });
-    return made[0]?.revision ?? null;
-  }
-  const [row] = await tx
-    .update(letterSetting)
-    .set({ ...changed, revision: sql`${letterSetting.revision} + 1` })
-    .where(
-      and(
-        eq(letterSetting.garageId, garageId),
-        eq(letterSetting.userId, userId),
-        eq(letterSetting.revision, baseRevision),
-      ),
-    )
-    .returning({ revision: letterSetting.revision });
-  return row?.revision ?? null;
+  const { garageId, userId, wish: body } = change;
+  return changeNewest(tx, letterSetting, { garageId, userId }, change, { body });
 }
 
 const { mailPassword: _password, hookSecret: _secret, ...SHOWN } = getTableColumns(postSetting);
@@ -65,23 +44,9 @@ export type PostChange = Change & {
 };
 
 /** @returns the new revision; null if it is past `baseRevision` (0: it was never set) */
-export async function changePost(tx: Tx, change: PostChange): Promise<number | null> {
-  const { garageId, baseRevision, set, at, by } = change;
-  const changed = { ...set, changedAt: at, changedBy: by };
-  if (baseRevision === 0) {
-    const made = await tx
-      .insert(postSetting)
-      .values({ garageId, ...changed })
-      .onConflictDoNothing()
-      .returning({ revision: postSetting.revision });
-    return made[0]?.revision ?? null;
-  }
-  const [row] = await tx
-    .update(postSetting)
-    .set({ ...changed, revision: sql`${postSetting.revision} + 1` })
-    .where(and(eq(postSetting.garageId, garageId), eq(postSetting.revision, baseRevision)))
-    .returning({ revision: postSetting.revision });
-  return row?.revision ?? null;
+export function changePost(tx: Tx, change: PostChange): Promise<number | null> {
+  const { garageId, set } = change;
+  return changeNewest(tx, postSetting, { garageId }, change, set);
 }
 
 /** A member wants no letters by mail any more; whatever else he wants stays. */
