@@ -1,3 +1,4 @@
+import type { UrgentFact } from '@quartermark/engine/display';
 import { describe, expect, it } from 'vitest';
 import { carOf, lineOf, standingFor } from '../../test/lines.ts';
 import type { CarTonight } from '../facts/car-tonight.ts';
@@ -55,6 +56,21 @@ describe('compose()', () => {
       standing: null,
       said: said(MONDAY),
     });
+  });
+
+  it('begins with what forbids driving, the worst first, however long it has stood', () => {
+    const stopped = (name: string, urgent: UrgentFact) =>
+      carOf({ id: name, name, known: { urgent } }, MONDAY);
+    const fact = { oil: null, since: '2026-06-14', what: 'do not drive' };
+    const letter = letterOf([
+      stopped('Thistle', { ...fact, stop: null, oil: 'low', since: '2026-06-01', what: 'oil low' }),
+      stopped('Sorrel', { ...fact, stop: 'wheelsOff', since: '2026-06-02', what: 'wheels off' }),
+      stopped('Clover', { ...fact, stop: 'incident', since: '2026-06-03', what: 'soft pedal' }),
+      stopped('Brindle', { ...fact, stop: 'doNotDrive' }),
+    ]);
+    const cars = letter?.lines.map(({ car: carId }) => carId);
+    expect(cars).toEqual(['Brindle', 'Clover', 'Sorrel', 'Thistle']);
+    expect(letter?.subject).toBe('Brindle: do not drive (and 3 more)');
   });
 
   it('is silent within a week, and tells it again after one only beside something new', () => {

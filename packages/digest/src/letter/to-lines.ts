@@ -1,4 +1,4 @@
-import { listWords } from '@quartermark/engine/display';
+import { listWords, urgentRank } from '@quartermark/engine/display';
 import type { Fact } from '../facts/fact.ts';
 import type { LetterLine } from './letter.ts';
 import { furtherLinks, linkOfFacts } from './line-links.ts';
@@ -67,6 +67,8 @@ function rankOf({ fact, why }: Told): number {
   return { overdue: 3, oilNotice: 4, missedLook: 5, dueSoon: 6 }[fact.kind];
 }
 
+const stopOf = (fact: Fact) => (fact.kind === 'urgent' ? urgentRank(fact.urgent) : 0);
+
 const LATEST = '9999-12-31';
 
 /** By what facts of the same rank are put in order. */
@@ -90,6 +92,7 @@ function dayOf(fact: Fact): string {
 function byPlace(a: Placed, b: Placed): number {
   return (
     a.rank - b.rank ||
+    stopOf(a.told.fact) - stopOf(b.told.fact) ||
     // within an event the car that stands worst comes first
     (a.rank === 2 ? compare(a.day, b.day) || b.told.fact.grade - a.told.fact.grade : 0) ||
     compare(a.day, b.day) ||

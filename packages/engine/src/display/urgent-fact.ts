@@ -43,6 +43,11 @@ export function urgentFact(known: UrgentKnown): UrgentFact | null {
   return what === '' ? null : { stop, oil, since: stopped ? stopped.since : lookedOn, what };
 }
 
+const RANK: Readonly<Record<UrgentStop, number>> = { doNotDrive: 0, incident: 1, wheelsOff: 2 };
+
+/** Its place among what cannot wait, smaller first, in the order of `urgencyOf()`: oil comes last. */
+export const urgentRank = ({ stop }: UrgentFact): number => (stop === null ? 3 : RANK[stop]);
+
 /** The same of a car's whole analysis. */
 export function urgentOf({ status, matters, oil }: Analysis): UrgentFact | null {
   const lookedOn = oil.lastLook?.on ?? null;
