@@ -6,7 +6,6 @@ import {
   mkdirSync,
   mkdtempSync,
   readdirSync,
-  readFileSync,
   readlinkSync,
   rmSync,
   symlinkSync,
@@ -14,6 +13,7 @@ import {
 } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
+import { exchanged } from './exchanged.ts';
 import type { Edit } from './fault.ts';
 
 const OURS = '@quartermark';
@@ -40,18 +40,7 @@ export class Copy {
    * @throws Error where the text to find does not stand in its file exactly once; nothing is changed then
    */
   plant(edits: readonly Edit[]): () => void {
-    const before = new Map<string, string>();
-    const after = new Map<string, string>();
-    for (const { file, find, replace } of edits) {
-      const text = after.get(file) ?? readFileSync(path.join(this.folder, file), 'utf8');
-      const parts = text.split(find);
-      if (parts.length !== 2)
-        throw new Error(
-          `in ${file} the text to exchange stands ${parts.length - 1} times, it should be once: ${find.trim()}`,
-        );
-      if (!before.has(file)) before.set(file, text);
-      after.set(file, parts.join(replace));
-    }
+    const { before, after } = exchanged(this.folder, edits);
     this.write(after);
     return () => this.write(before);
   }

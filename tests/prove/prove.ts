@@ -1,32 +1,8 @@
 import path from 'node:path';
 import { Copy } from './copy.ts';
 import type { Fault } from './fault.ts';
-import { apiFaults } from './faults/api.ts';
-import { databaseFaults } from './faults/database.ts';
-import { digestFaults } from './faults/digest.ts';
-import { engineFaults } from './faults/engine.ts';
-import { forecastFaults } from './faults/forecast.ts';
-import { jobsFaults } from './faults/jobs.ts';
-import { ledgerFaults } from './faults/ledger.ts';
-import { letterDoorFaults } from './faults/letter-doors.ts';
-import { letterFaults } from './faults/letters.ts';
-import { postFaults } from './faults/post.ts';
-import { readinessFaults } from './faults/readiness.ts';
+import { FAULTS } from './faults/index.ts';
 import { runTests } from './run-tests.ts';
-
-const FAULTS: readonly Fault[] = [
-  ...engineFaults,
-  ...forecastFaults,
-  ...ledgerFaults,
-  ...readinessFaults,
-  ...digestFaults,
-  ...databaseFaults,
-  ...jobsFaults,
-  ...apiFaults,
-  ...postFaults,
-  ...letterDoorFaults,
-  ...letterFaults,
-];
 
 /**
  * Plants each fault by itself in a copy of the project and asks whether the test that is named beside it

@@ -27,6 +27,7 @@ export async function changeNewest<T extends Newest>(
   { baseRevision, at, by }: Change,
   set: Partial<T['$inferInsert']>,
 ): Promise<number | null> {
+  const columns = table as unknown as Record<string, PgColumn>;
   const changed = { ...set, changedAt: at, changedBy: by };
   const revision = { revision: table.revision };
   if (baseRevision === 0) {
@@ -37,7 +38,6 @@ export async function changeNewest<T extends Newest>(
       .returning(revision);
     return revisionOf(made);
   }
-  const columns = table as unknown as Record<string, PgColumn>;
   const same = Object.entries(key).map(([name, value]) => eq(columns[name] as PgColumn, value));
   const made = await tx
     .update<PgTable>(table)

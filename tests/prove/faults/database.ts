@@ -103,9 +103,10 @@ export const databaseFaults: Fault[] = [
     name: 'a first spec sheet is written over another first one',
     edits: [
       {
-        file: `${DB}/specs/spec.ts`,
+        file: `${DB}/change-newest.ts`,
         find: '.onConflictDoNothing()',
-        replace: '.onConflictDoUpdate({ target: [spec.garageId, spec.carId], set: changed })',
+        replace:
+          '.onConflictDoUpdate({ target: Object.keys(key).map((name) => columns[name] as PgColumn), set: changed })',
       },
     ],
     test: {

@@ -9,7 +9,7 @@ export const jobsFaults: Fault[] = [
     name: 'the notification of a commit is lost',
     edits: [
       {
-        file: `${WORK}/want.ts`,
+        file: 'packages/db/src/garages/tell.ts',
         find: `select pg_notify(\${OUTBOX_CHANNEL}, '')`,
         replace: `select \${OUTBOX_CHANNEL}::text`,
       },
