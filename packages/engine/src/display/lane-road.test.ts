@@ -36,12 +36,13 @@ test('laneRoad() counts the blocking needs that are not met and names the first'
 
 test('laneRoad() says a title once, and what is too long as the need and its word', () => {
   const unknown = { word: 'notOnRecord', by: null } as const;
-  const why = (need: Partial<Need>) =>
-    laneRoad(road([{ status: 'unknown', ...need }], unknown))?.why;
+  const why = (need: Partial<Need>, length = ROAD_WHY_MAX) =>
+    laneRoad(road([{ status: 'unknown', ...need }], unknown), length)?.why;
   expect(why({ title: 'Coolant', reason: 'Coolant was never written down.' })).toBe(
     'Coolant was never written down.',
   );
   expect(why({ reason: 'r'.repeat(80) })).toBe('Brake fluid, flush: not on record.');
+  expect(why({ reason: 'r'.repeat(80) }, 24)).toBe('Brake fluid, flush');
   const long = why({ title: '🛢'.repeat(200) }) ?? '';
   expect(Array.from(long)).toHaveLength(ROAD_WHY_MAX);
   expect(long).toMatch(/^🛢+…: not on record\.$/u);

@@ -12,12 +12,15 @@ export function cut(text: string, length: number): string {
 
 const ASKED_FOR = { notMet: 'not met', unknown: 'not on record', metAfterWork: 'after the work' };
 
-/** What it is about comes first; what is wrong with it too, where that is short enough to be whole. */
+/** What it is about comes first, whole where it can be; then what is wrong with it, as far as there is room. */
 function why({ title, status, reason }: Need, length: number): string {
   const whole = reason.includes(title) ? reason : `${title}: ${reason}`;
   if (Array.from(whole).length <= length) return whole;
   const word = status === 'met' ? '' : `: ${ASKED_FOR[status]}.`;
-  return `${cut(title, length - word.length)}${word}`;
+  const room = length - word.length;
+  const letters = Array.from(title).length;
+  // the verdict stands beside it: a title of its own tells more than half a title and a word
+  return letters > room && letters <= length ? title : `${cut(title, room)}${word}`;
 }
 
 /**
