@@ -114,6 +114,15 @@ test('forecast.atEvents tells of the next three events that name the car', async
     [hard, true],
     [third, false],
   ]);
+  const verdictAt = async (eventId: string) =>
+    (await at.me.event.view({ garageId: at.garageId, eventId })).cars[0]?.readiness?.verdict;
+  // as on the events' own pages; 35 days away too much may change
+  expect(outlooks?.map(({ verdict }) => verdict)).toEqual([
+    await verdictAt(meet),
+    await verdictAt(hard),
+    null,
+  ]);
+  expect(outlooks?.[1]?.verdict?.word).toBe('notInTime');
   expect(outlooks?.[0]?.runsOut).toEqual([]);
   expect(outlooks?.[1]?.runsOut).toMatchObject([{ name: 'Brake fluid', how: 'likely' }]);
 });

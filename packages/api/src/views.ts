@@ -13,7 +13,7 @@ import type {
   SpecSheet,
 } from '@quartermark/engine/log';
 import type { OpenFinding, OpenIncident } from '@quartermark/engine/matters';
-import type { CarReadiness } from '@quartermark/engine/readiness';
+import type { CarReadiness, Verdict } from '@quartermark/engine/readiness';
 import type { JudgedLine } from '@quartermark/engine/said';
 import type { Outlook, WhatIf } from '@quartermark/engine/what-if';
 import type { EventPage } from './event-views.ts';
@@ -198,8 +198,11 @@ export type AtEventsView = {
   garage: GarageView;
   carId: string;
   name: string;
-  /** null: a part of its log cannot be read. `withUse` false: what it does there was not said */
-  outlooks: (Outlook & { withUse: boolean })[] | null;
+  /**
+   * null: a part of its log cannot be read. `withUse` false: what it does there was not said. `verdict` null: the
+   * event is too far away to tell
+   */
+  outlooks: (Outlook & { withUse: boolean; verdict: Verdict | null })[] | null;
 };
 
 /** `revision` 0: there is no sheet yet. */

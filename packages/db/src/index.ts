@@ -79,6 +79,7 @@ export * from './planned-lay-ups/read.ts';
 export * from './planned-lay-ups/write.ts';
 export * from './readiness/car-asked.ts';
 export * from './readiness/events-room.ts';
+export * from './readiness/near-events.ts';
 export * from './readiness/road.ts';
 export * from './requirements/change.ts';
 export * from './requirements/read.ts';

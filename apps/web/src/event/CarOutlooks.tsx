@@ -1,7 +1,8 @@
 'use client';
 
 import type { EventView } from '@quartermark/api/client';
-import { outlookMark, outlookSentences } from '@quartermark/engine/display';
+import { outlookMark, outlookSentences, readyWords } from '@quartermark/engine/display';
+import type { Verdict } from '@quartermark/engine/readiness';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { refusalWords } from '../client/refusal-words.ts';
@@ -17,7 +18,7 @@ type CarOutlooksProps = {
   unasked: readonly string[];
 };
 
-/** Of each car that goes to an event: what runs out before it is over. */
+/** Of each car that goes to an event: whether it is ready, and what runs out before it is over. */
 export function CarOutlooks({ garageId, event: one, names, unasked }: CarOutlooksProps) {
   const { eventId, event } = one;
   const cars = event.cars.filter((carId) => names[carId] !== undefined);
@@ -75,11 +76,29 @@ function CarOutlook({ garageId, carId, eventId, name, unasked }: CarOutlookProps
     return <p>{name}: a part of its log cannot be read, so nobody can say.</p>;
   const outlook = data.outlooks.find(({ id }) => id === eventId);
   if (!outlook) return <p className={styles.pending}>{name}: told once its turn is nearer.</p>;
-  const words = outlookSentences(outlook, { asOf: data.garage.today }).join(' ');
+  const spoken = { asOf: data.garage.today };
+  const words = outlookSentences(outlook, spoken).join(' ');
   const unsaid = outlook.withUse ? '' : ' Only its days count: what it does there is not said.';
   return (
     <p>
-      <StateWord kind={outlookMark(outlook)} words={name} detail={words + unsaid} />
+      {outlook.verdict === null ? (
+        <StateWord kind={outlookMark(outlook)} words={name} detail={words + unsaid} />
+      ) : (
+        <Standing verdict={outlook.verdict} spoken={spoken} name={name} detail={words + unsaid} />
+      )}
     </p>
   );
+}
+
+type StandingProps = {
+  verdict: Verdict;
+  spoken: Parameters<typeof readyWords>[1];
+  name: string;
+  detail: string;
+};
+
+/** Of an event that is near whether the car is ready for it comes first. */
+function Standing({ verdict, spoken, name, detail }: StandingProps) {
+  const { mark, word } = readyWords(verdict, spoken);
+  return <StateWord kind={mark} words={`${name}: ${word}`} detail={detail} />;
 }

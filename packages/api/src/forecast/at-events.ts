@@ -1,4 +1,11 @@
-import { listEventsOfCar } from '@quartermark/db';
+import {
+  complainTo,
+  listEventsOfCar,
+  readGarage,
+  readinessOfEvents,
+  type Tx,
+} from '@quartermark/db';
+import type { Verdict } from '@quartermark/engine/readiness';
 import { eventOutlooks } from '@quartermark/engine/what-if';
 import { z } from 'zod';
 import { id } from '../asked.ts';
@@ -12,7 +19,10 @@ export const atEventsInput = z.strictObject({ garageId: id, carId: id });
 /** Each event is a forecast of its own, so only those that come next are told. */
 const EVENTS_MAX = 3;
 
-/** What the next events that name a car mean for it: what runs out before they are over. Nothing is written. */
+/**
+ * What the next events that name a car mean for it: what runs out before they are over, and of those that are
+ * near how it stands. Nothing is written.
+ */
 export function atEvents(
   world: World,
   asker: Asker,
@@ -29,6 +39,7 @@ export function atEvents(
         .slice(0, EVENTS_MAX)
         .map(({ id, startOn, endOn }) => ({ id, start: startOn, end: endOn }));
       const planned = new Set(book?.planned.map((event) => event.id));
+      const verdicts = await verdictsOf(world, tx, { garageId, carId, today: garage.today });
       return {
         garage,
         carId,
@@ -38,9 +49,24 @@ export function atEvents(
           eventOutlooks(book, events).map((outlook) => ({
             ...outlook,
             withUse: planned.has(outlook.id),
+            verdict: verdicts.get(outlook.id) ?? null,
           })),
       };
     },
     { isolation: 'repeatable read', readOnly: true },
   );
+}
+
+type Of = { garageId: string; carId: string; today: string };
+
+/** By event, of those that are near. */
+async function verdictsOf(
+  { log }: World,
+  tx: Tx,
+  { garageId, carId, today }: Of,
+): Promise<Map<string, Verdict>> {
+  const row = await readGarage(tx, garageId);
+  const going = row && (await readinessOfEvents(tx, row, today, complainTo(log)));
+  const near = (await going?.(carId)) ?? [];
+  return new Map(near.map(({ event, readiness }) => [event.id, readiness.verdict]));
 }

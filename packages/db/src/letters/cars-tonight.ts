@@ -1,25 +1,16 @@
 import type { CarTonight, PutOff } from '@quartermark/digest';
-import { addDays, todayIn } from '@quartermark/engine/calendar';
+import { todayIn } from '@quartermark/engine/calendar';
 import { type UrgentKnown, urgentFact } from '@quartermark/engine/display';
 import { sql } from 'drizzle-orm';
-import { listAcceptances } from '../acceptances/read.ts';
 import type { Tx } from '../connect.ts';
 import { dueLinesOfCars } from '../due/list.ts';
 import type { GarageRow } from '../garages/read.ts';
-import { namesOf } from '../people/person.ts';
-import { carAsked, readinessAt } from '../readiness/car-asked.ts';
-import {
-  type CalendarEvent,
-  type Complain,
-  type EventsRoom,
-  openEventsRoom,
-} from '../readiness/events-room.ts';
+import type { Complain } from '../readiness/events-room.ts';
+import { readinessOfEvents } from '../readiness/near-events.ts';
 import { SNAPSHOT_SCHEMA } from '../snapshots/snapshot-schema.ts';
 import { listPutOffs } from './put-offs.ts';
 
 const CARS_PER_PAGE = 200;
-/** Verdicts are told of events that begin so soon. */
-const EVENT_AHEAD_DAYS = 14;
 
 /**
  * What is stored of a garage's cars tonight, page by page, so that a garage of any size is never held whole.
@@ -121,43 +112,3 @@ function knownOf(found: Found, lines: NonNullable<CarTonight['known']>['lines'])
 }
 
 const putOffOf = ({ fact, until, grade }: PutOff): PutOff => ({ fact, until, grade });
-
-type Going = (carId: string) => Promise<CarTonight['events']>;
-
-/** How cars stand for the events that are near; null: there is none, and no book is opened. */
-async function readinessOfEvents(
-  tx: Tx,
-  row: GarageRow,
-  today: string,
-  complain: Complain,
-): Promise<Going | null> {
-  const near = await tx.execute<{ near: boolean }>(sql`
-    select exists (select 1 from event where garage_id = ${row.id} and removed_at is null
-      and end_on >= ${today}::date and start_on <= ${addDays(today, EVENT_AHEAD_DAYS)}::date) as near`);
-  if (near[0]?.near !== true) return null;
-  const room = await openEventsRoom(tx, row, today, complain);
-  const events = room.events.filter(({ event: { start, end = start } }) => {
-    return end >= today && start <= addDays(today, EVENT_AHEAD_DAYS);
-  });
-  const acceptances = await listAcceptances(
-    tx,
-    row.id,
-    events.map(({ eventId }) => eventId),
-  );
-  const givers = acceptances.map(({ acceptedBy }) => acceptedBy);
-  const names = await namesOf(tx, row.id, givers);
-  return async (carId) => {
-    const found = [];
-    for (const view of events)
-      if (view.event.cars.includes(carId)) found.push(await standingAt(room, view, carId));
-    return found.flatMap((standing) => standing ?? []);
-  };
-
-  async function standingAt(at: EventsRoom, view: CalendarEvent, carId: string) {
-    const given = acceptances.filter(({ eventId }) => eventId === view.eventId);
-    const car = await carAsked(at, view, carId, { acceptances: given, names });
-    const { name, start, end = start } = view.event;
-    const event = { id: view.eventId, name, start, end };
-    return car && { event, readiness: readinessAt(at, view, car) };
-  }
-}
