@@ -117,6 +117,6 @@ test('what was asked is put on the calendar, and the calendar says what runs out
   );
   await expect(outlook).toContainText('Not on record: Timing belt.');
   // the event is near, so whether it is ready comes first
-  await expect(outlook).toContainText(`${garage.name}: Not on record`);
+  await expect(outlook).toContainText(`${garage.name}: Not in time`);
   await expectAccessible(page, 'the calendar with what runs out');
 });
