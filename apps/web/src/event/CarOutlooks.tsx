@@ -2,7 +2,6 @@
 
 import type { EventView } from '@quartermark/api/client';
 import { outlookMark, outlookSentences, readyWords } from '@quartermark/engine/display';
-import type { Verdict } from '@quartermark/engine/readiness';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { refusalWords } from '../client/refusal-words.ts';
@@ -77,28 +76,17 @@ function CarOutlook({ garageId, carId, eventId, name, unasked }: CarOutlookProps
   const outlook = data.outlooks.find(({ id }) => id === eventId);
   if (!outlook) return <p className={styles.pending}>{name}: told once its turn is nearer.</p>;
   const spoken = { asOf: data.garage.today };
+  // of an event that is near, whether the car is ready for it comes first
+  const stands = outlook.verdict && readyWords(outlook.verdict, spoken);
   const words = outlookSentences(outlook, spoken).join(' ');
   const unsaid = outlook.withUse ? '' : ' Only its days count: what it does there is not said.';
   return (
     <p>
-      {outlook.verdict === null ? (
-        <StateWord kind={outlookMark(outlook)} words={name} detail={words + unsaid} />
-      ) : (
-        <Standing verdict={outlook.verdict} spoken={spoken} name={name} detail={words + unsaid} />
-      )}
+      <StateWord
+        kind={stands?.mark ?? outlookMark(outlook)}
+        words={stands ? `${name}: ${stands.word}` : name}
+        detail={words + unsaid}
+      />
     </p>
   );
-}
-
-type StandingProps = {
-  verdict: Verdict;
-  spoken: Parameters<typeof readyWords>[1];
-  name: string;
-  detail: string;
-};
-
-/** Of an event that is near whether the car is ready for it comes first. */
-function Standing({ verdict, spoken, name, detail }: StandingProps) {
-  const { mark, word } = readyWords(verdict, spoken);
-  return <StateWord kind={mark} words={`${name}: ${word}`} detail={detail} />;
 }

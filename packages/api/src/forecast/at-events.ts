@@ -1,11 +1,4 @@
-import {
-  complainTo,
-  listEventsOfCar,
-  readGarage,
-  readinessOfEvents,
-  type Tx,
-} from '@quartermark/db';
-import type { Verdict } from '@quartermark/engine/readiness';
+import { complainTo, listEventsOfCar, readinessOfEvents } from '@quartermark/db';
 import { eventOutlooks } from '@quartermark/engine/what-if';
 import { z } from 'zod';
 import { id } from '../asked.ts';
@@ -33,13 +26,15 @@ export function atEvents(
     asker,
     garageId,
     async (tx) => {
-      const { book, garage, name } = await bookNow(world, tx, { garageId, carId });
+      const { book, row, garage, name } = await bookNow(world, tx, { garageId, carId });
       const rows = await listEventsOfCar(tx, garageId, carId, garage.today);
       const events = rows
         .slice(0, EVENTS_MAX)
         .map(({ id, startOn, endOn }) => ({ id, start: startOn, end: endOn }));
       const planned = new Set(book?.planned.map((event) => event.id));
-      const verdicts = await verdictsOf(world, tx, { garageId, carId, today: garage.today });
+      const going = book && (await readinessOfEvents(tx, row, garage.today, complainTo(world.log)));
+      const near = (await going?.(carId)) ?? [];
+      const verdicts = new Map(near.map(({ event, readiness }) => [event.id, readiness.verdict]));
       return {
         garage,
         carId,
@@ -55,18 +50,4 @@ export function atEvents(
     },
     { isolation: 'repeatable read', readOnly: true },
   );
-}
-
-type Of = { garageId: string; carId: string; today: string };
-
-/** By event, of those that are near. */
-async function verdictsOf(
-  { log }: World,
-  tx: Tx,
-  { garageId, carId, today }: Of,
-): Promise<Map<string, Verdict>> {
-  const row = await readGarage(tx, garageId);
-  const going = row && (await readinessOfEvents(tx, row, today, complainTo(log)));
-  const near = (await going?.(carId)) ?? [];
-  return new Map(near.map(({ event, readiness }) => [event.id, readiness.verdict]));
 }

@@ -1,4 +1,11 @@
-import { loadBook, readCar, readGarage, type Tx, UnreadableBook } from '@quartermark/db';
+import {
+  type GarageRow,
+  loadBook,
+  readCar,
+  readGarage,
+  type Tx,
+  UnreadableBook,
+} from '@quartermark/db';
 import type { Book } from '@quartermark/engine/log';
 import { garageViewOf } from '../garage/view-of.ts';
 import { notFoundHere } from '../refused.ts';
@@ -6,6 +13,7 @@ import type { GarageView } from '../views.ts';
 import type { World } from '../world.ts';
 
 export type BookNow = {
+  row: GarageRow;
   garage: GarageView;
   name: string;
   unit: 'km' | 'mi';
@@ -29,10 +37,10 @@ export async function bookNow(
   const { name, unit } = car;
   try {
     const { book } = await loadBook(tx, garageId, carId, garage.today);
-    return { garage, name, unit, book };
+    return { row, garage, name, unit, book };
   } catch (error) {
     if (!(error instanceof UnreadableBook)) throw error;
     log.error({ garageId, carId, problem: error.message }, 'a book could not be read');
-    return { garage, name, unit, book: null };
+    return { row, garage, name, unit, book: null };
   }
 }
